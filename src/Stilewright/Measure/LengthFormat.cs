@@ -13,4 +13,7 @@ public sealed record LengthFormat(LengthUnit Unit, int FinestDenominator = 32)
 
     /// <summary>The length with its unit, such as <c>8 9/16 in</c> or <c>698.5 mm</c>.</summary>
     public string PrintWithUnit(Length length) => throw new NotSupportedException(length.ToString());
+
+    /// <summary>Whether the figure shows the length without rounding.</summary>
+    public bool IsExact(Length length) => throw new NotSupportedException(length.ToString());
 }

@@ -1,0 +1,46 @@
+namespace Stilewright.Projects;
+
+/// <summary>What an entered field or record means, in a sentence without a full stop; shown in the schema, on pages and in differences.</summary>
+[AttributeUsage(AttributeTargets.Parameter | AttributeTargets.Property | AttributeTargets.Class | AttributeTargets.Enum | AttributeTargets.Field)]
+public sealed class MeaningAttribute(string text) : Attribute
+{
+    public string Text { get; } = text;
+}
+
+/// <summary>One of the cases of a closed set of records, told apart in documents by its <c>kind</c>.</summary>
+/// <param name="kind">The value of <c>kind</c> in a document.</param>
+[AttributeUsage(AttributeTargets.Class, AllowMultiple = true)]
+public sealed class CaseAttribute(string kind, Type type) : Attribute
+{
+    public string Kind { get; } = kind;
+    public Type Type { get; } = type;
+}
+
+/// <summary>The id by which its record is addressed: made once, never reused, unique among records of every type in its document.</summary>
+[AttributeUsage(AttributeTargets.Parameter)]
+public sealed class IdAttribute : Attribute;
+
+/// <summary>A field that holds the id of a record of the given type in the same document, or in the house standard.</summary>
+[AttributeUsage(AttributeTargets.Parameter)]
+public sealed class RefersToAttribute(Type type) : Attribute
+{
+    public Type Type { get; } = type;
+}
+
+/// <summary>Limits of a number, a length in inches, or the count of a list's items.</summary>
+[AttributeUsage(AttributeTargets.Parameter)]
+public sealed class BetweenAttribute(double least, double greatest = double.MaxValue) : Attribute
+{
+    public double Least { get; } = least;
+    public double Greatest { get; } = greatest;
+
+    /// <summary>True where the least value itself is not allowed: a width above zero.</summary>
+    public bool Above { get; init; }
+}
+
+/// <summary>A word of an enum as documents spell it, where it is not simply its name in kebab case.</summary>
+[AttributeUsage(AttributeTargets.Field)]
+public sealed class SpelledAttribute(string word) : Attribute
+{
+    public string Word { get; } = word;
+}

@@ -1,0 +1,19 @@
+using Stilewright.Measure;
+using Stilewright.Projects;
+
+namespace Stilewright.Shop;
+
+[Meaning("The shop's constants, cutters, machines and stock")]
+public sealed record HouseStandard(
+    [Id] string Id,
+    [Meaning("What the shop calls it")] string Name,
+    [Meaning("The unit of numbers that name none, and of print")] LengthUnit Unit,
+    [Meaning("The shipped standard that holds for every setting not listed: inch or millimetre")] LengthUnit Base,
+    [Meaning("Settings by key, each a value or a value with its source")] SettingValues Settings,
+    IReadOnlyList<CutterSet> Cutters,
+    IReadOnlyList<Machine> Machines,
+    IReadOnlyList<Stock> Stocks)
+{
+    public CutterSet? Cutter(string id) => Cutters.FirstOrDefault(set => set.Id == id);
+    public Stock? StockOf(string id) => Stocks.FirstOrDefault(stock => stock.Id == id);
+}

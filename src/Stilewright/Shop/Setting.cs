@@ -1,0 +1,27 @@
+using Stilewright.Findings;
+
+namespace Stilewright.Shop;
+
+public enum SettingKind
+{
+    Length,
+    Count,
+    Choice,
+}
+
+/// <summary>One constant of the shop: its key, meaning, shipped defaults and their source.</summary>
+/// <param name="Key">How documents address it, such as <c>overlay.usual</c>.</param>
+/// <param name="Label">What people call it; quoted in formulas.</param>
+/// <param name="Meaning">What it is, with its unit where it is not a length.</param>
+/// <param name="Inch">The default in the shipped inch standard, as a person would write it.</param>
+/// <param name="Metric">The default in the shipped millimetre standard.</param>
+/// <param name="Source">Where the defaults come from.</param>
+/// <param name="Overridable">False for what belongs to the shop alone, such as limits and the cutting step.</param>
+/// <param name="Choices">The words allowed, for a choice; the counts allowed, for a count.</param>
+public sealed record Setting(
+    string Key, string Label, string Meaning, SettingKind Kind, string Inch, string Metric, Source Source,
+    bool Overridable = true, IReadOnlyList<string>? Choices = null)
+{
+    /// <summary>Whether zero is allowed, as for a gap; below zero never is.</summary>
+    public bool MayBeZero { get; init; } = true;
+}

@@ -1,0 +1,174 @@
+using Stilewright.Findings;
+using static Stilewright.Shop.SettingKind;
+
+namespace Stilewright.Shop;
+
+/// <summary>The constants of a house standard, each with its defaults and their source.</summary>
+/// <remarks>
+/// Where practice differs the default is a middle value and the source says so; a shop sets its own.
+/// The millimetre defaults are the inch ones put on the nearest size that is usual in millimetres.
+/// </remarks>
+public static class Settings
+{
+    private static readonly Source Practice = Source.CommonPractice;
+
+    public static Setting Overlay { get; } = new("overlay.usual", "overlay",
+        "How far an overlay front laps over the frame on an edge that says nothing else",
+        Length, "3/8", "10 mm", Source.Published("partial overlay of 3/8 to 1/2: overlay notes of a cabinet supplier; 3/8 is common practice"));
+
+    public static Setting LeastOverlay { get; } = new("overlay.least", "least overlay",
+        "The least a front may lap over the frame at any corner",
+        Length, "1/4", "6 mm", Source.Published("smallest fixed overlay of wrap-around hinges: hinge guides of four suppliers"));
+
+    public static Setting Reveal { get; } = new("overlay.reveal", "reveal",
+        "Visible frame left beside a front that runs to the edge of the frame",
+        Length, "1/4", "6 mm", Source.Published("1-1/4 overlay on a 1-1/2 stile leaves 1/4: overlay widths page of a supplier"));
+
+    public static Setting GapBetweenNeighbours { get; } = new("gap.neighbours", "gap between neighbours",
+        "Air between two overlay fronts that share a member of the frame",
+        Length, "1/8", "3 mm", Practice);
+
+    public static Setting GapOfPair { get; } = new("gap.pair", "gap of the pair",
+        "Air between the meeting edges of overlay doors on one opening",
+        Length, "1/8", "3 mm", Source.Published("1/8 typical: trade glossary, butt door"));
+
+    public static Setting GapInBank { get; } = new("gap.bank", "gap in the bank",
+        "Air between drawer fronts of one bank",
+        Length, "1/8", "3 mm", Practice);
+
+    public static Setting InsetGap { get; } = new("gap.inset", "inset gap",
+        "Air between an inset front and the frame, on each edge",
+        Length, "3/32", "2.5 mm", Source.Published("3/32 most quoted, 1/16 to 1/8 defended: public trade thread on inset door clearance, 2006"));
+
+    public static Setting InsetGapOfPair { get; } = new("gap.inset-pair", "gap of the inset pair",
+        "Air between the meeting edges of inset doors on one opening",
+        Length, "3/32", "2.5 mm", Source.Published("pair: deduct 9/32 in all: public trade thread on inset door clearance, 2006"));
+
+    public static Setting LipRabbet { get; } = new("lip.rabbet", "lip",
+        "Width of the rabbet round the back of a lipped front",
+        Length, "3/8", "10 mm", Source.Published("3/8 lip is standard: partial-inset measuring guide of a supplier"));
+
+    public static Setting LipClearance { get; } = new("lip.clearance", "lip clearance",
+        "Air between the rabbet of a lipped front and the opening, on each edge",
+        Length, "1/8", "3 mm", Practice);
+
+    public static Setting Lap { get; } = new("lap.meeting", "lap",
+        "How far rabbeted meeting edges of a pair lap over one another",
+        Length, "3/8", "10 mm", Practice);
+
+    public static Setting Step { get; } = new("cut.step", "cutting step",
+        "The finest step the shop cuts to; leaf sizes are put on it",
+        Length, "1/32", "0.5 mm", Source.Published("finish to 1/32: public trade thread on sizing cabinet doors to tolerances, 2013"),
+        Overridable: false) { MayBeZero = false };
+
+    public static Setting BankRemainder { get; } = new("cut.bank-remainder", "remainder of a bank",
+        "Which front of a bank takes what is left over by the cutting step",
+        Choice, "bottom", "bottom", Practice, Choices: ["top", "bottom"]);
+
+    public static Setting LightRemainder { get; } = new("cut.light-remainder", "remainder of the lights",
+        "Which light of a leaf takes what is left over by the cutting step when lights are equal",
+        Choice, "bottom", "bottom", Practice, Choices: ["top", "bottom"]);
+
+    public static Setting Stile { get; } = new("frame.stile", "stile width",
+        "Finished width of door stiles, sticking included",
+        Length, "2 1/4", "57 mm", Source.Published("2-1/4 stiles: arched and cathedral door template instructions"));
+
+    public static Setting Rail { get; } = new("frame.rail", "rail width",
+        "Finished width of door rails at their narrowest, sticking included",
+        Length, "2 1/4", "57 mm", Source.Published("2-1/4 rails: arched and cathedral door template instructions"));
+
+    public static Setting MidRail { get; } = new("frame.mid-rail", "mid rail width",
+        "Finished width of mid rails, sticking on both edges included",
+        Length, "2 1/4", "57 mm", Practice);
+
+    public static Setting MidStile { get; } = new("frame.mid-stile", "mid stile width",
+        "Finished width of mid stiles, sticking on both edges included",
+        Length, "2 1/4", "57 mm", Practice);
+
+    public static Setting Tenon { get; } = new("joint.tenon", "tenon length",
+        "Length of a rail's tenon from the sight line",
+        Length, "1 1/4", "32 mm", Practice);
+
+    public static Setting TrimWidth { get; } = new("trim.width", "trim allowance on width",
+        "Whole allowance on a leaf's width, taken off after glue-up, half from each edge",
+        Length, "1/8", "3 mm", Practice);
+
+    public static Setting TrimHeight { get; } = new("trim.height", "trim allowance on height",
+        "Whole allowance on a leaf's height, taken off after glue-up, half from each end",
+        Length, "1/8", "3 mm", Practice);
+
+    public static Setting ClearanceAcross { get; } = new("panel.clearance-across", "clearance across the grain",
+        "Play left to a solid panel in each groove it can swell into, across its grain",
+        Length, "1/8", "3 mm", Source.Published("1/8 on each side: magazine Q&A on seasonal movement in raised-panel doors; template instructions"));
+
+    public static Setting ClearanceAlong { get; } = new("panel.clearance-along", "clearance along the grain",
+        "Play left to a solid panel in each groove at the ends of its grain",
+        Length, "1/16", "1.5 mm", Source.Published("1/16 along the grain: public trade thread on expansion in door panels, 2007"));
+
+    public static Setting SheetClearance { get; } = new("panel.clearance-sheet", "clearance of a sheet panel",
+        "Play left to a sheet panel in each groove, both ways",
+        Length, "1/16", "1.5 mm", Source.Published("plywood panel: magazine Q&A on cope-and-stick joints"));
+
+    public static Setting GlassClearance { get; } = new("glass.clearance", "glass clearance",
+        "Whole clearance of a pane, each way",
+        Length, "1/8", "3 mm", Source.Published("1/8 in all: do-it-yourself glass insert guide"));
+
+    public static Setting RoughLength { get; } = new("rough.length", "rough length allowance",
+        "Added to the length into the clamps for the rough crosscut",
+        Length, "1", "25 mm", Practice);
+
+    public static Setting RoughWidth { get; } = new("rough.width", "rough width allowance",
+        "Added to the width into the clamps for the rough rip",
+        Length, "1/4", "6 mm", Practice);
+
+    public static Setting FinestFraction { get; } = new("print.finest", "finest fraction",
+        "The denominator of the finest fraction printed, a count; millimetres print to 0.1",
+        Count, "32", "32", Practice, Overridable: false, Choices: ["8", "16", "32", "64"]);
+
+    public static Setting LeastField { get; } = new("limit.field", "least field",
+        "The least flat field that a raised panel may keep, either way",
+        Length, "1", "25 mm", Source.Published("about 1 in of field must remain: minimum door and drawer front dimensions, supplier sheet"), Overridable: false);
+
+    public static Setting LeastLight { get; } = new("limit.light", "least clear width of a light",
+        "The least clear width or height that a light of a frame may keep",
+        Length, "1", "25 mm", Practice, Overridable: false);
+
+    public static Setting WidestPanel { get; } = new("limit.panel-width", "widest panel",
+        "Solid panels wider than this across the grain are beyond common practice",
+        Length, "22", "560 mm", Source.Published("caps near 22: public trade thread on raised panel door widths"), Overridable: false);
+
+    public static Setting WidestDoor { get; } = new("limit.door-width", "widest undivided door",
+        "Undivided doors wider than this are beyond common practice",
+        Length, "24", "610 mm", Source.Published("24 and more, makers stop guaranteeing: public trade thread on wide glass doors, 2007; guarantee pages of two door plants"), Overridable: false);
+
+    public static Setting TallestUndivided { get; } = new("limit.undivided-height", "tallest door without a mid rail",
+        "Doors taller than this need a mid rail",
+        Length, "60", "1524 mm", Source.Published("Architectural Woodwork Standards, 1st ed., 2009, section 10: over 60 in an intermediate rail"), Overridable: false);
+
+    public static Setting LeastCrown { get; } = new("limit.crown", "least wood at the crown",
+        "The least wood that may stand between the groove of an arched rail and its outer edge",
+        Length, "3/4", "19 mm", Practice, Overridable: false);
+
+    public static Setting LineTolerance { get; } = new("tolerance.line", "tolerance of a column",
+        "How far edges of fronts in one column may stand out of line",
+        Length, "1/32", "1 mm", Practice, Overridable: false);
+
+    public static Setting ReadingTolerance { get; } = new("tolerance.readings", "tolerance of readings",
+        "How far tape readings of one opening may contradict each other before they are questioned",
+        Length, "1/16", "1.5 mm", Practice, Overridable: false);
+
+    /// <summary>All settings, in the order in which a standard is read.</summary>
+    public static IReadOnlyList<Setting> All { get; } =
+    [
+        Overlay, LeastOverlay, Reveal, GapBetweenNeighbours, GapOfPair, GapInBank, InsetGap, InsetGapOfPair,
+        LipRabbet, LipClearance, Lap, Step, BankRemainder, LightRemainder, Stile, Rail, MidRail, MidStile, Tenon,
+        TrimWidth, TrimHeight, ClearanceAcross, ClearanceAlong, SheetClearance, GlassClearance, RoughLength, RoughWidth,
+        FinestFraction, LeastField, LeastLight, WidestPanel, WidestDoor, TallestUndivided, LeastCrown, LineTolerance,
+        ReadingTolerance,
+    ];
+
+    private static readonly Dictionary<string, Setting> ByKey = All.ToDictionary(setting => setting.Key);
+
+    /// <summary>The setting of that key, or null.</summary>
+    public static Setting? Find(string key) => ByKey.GetValueOrDefault(key);
+}
