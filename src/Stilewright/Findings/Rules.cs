@@ -1,0 +1,199 @@
+using static Stilewright.Findings.Severity;
+
+namespace Stilewright.Findings;
+
+/// <summary>Every rule that is checked; the table in <c>docs/findings.md</c> is made from it.</summary>
+public static class Rules
+{
+    private static readonly Source Practice = Source.CommonPractice;
+    private static readonly Source Geometry = Source.Geometry;
+    private static readonly Source Aws = Source.Published("Architectural Woodwork Standards, 1st ed., 2009, section 10");
+    private static readonly Source ShaperManuals = Source.Published("two shaper owner's manuals: 12 in without a fixture; 29 CFR 1910.213(m) for guarding");
+
+    public static Rule NoRoom { get; } = new("layout.no-room", CannotBuild,
+        "The spaces and members of a layout leave nothing for an opening", "Make a given space smaller", Geometry);
+
+    public static Rule LayoutDiffers { get; } = new("opening.layout-differs", Caution,
+        "Tape readings differ from the layout by more than twice the tolerance of readings", "Measure again, or correct the layout", Practice);
+
+    public static Rule ReadingsContradict { get; } = new("opening.readings-contradict", Caution,
+        "Widths, heights and diagonals cannot all be true", "Measure the diagonals again, corner to corner", Geometry);
+
+    public static Rule NoDiagonalsOverlay { get; } = new("opening.no-diagonals-overlay", Note,
+        "An overlay opening was measured without diagonals", "Take both diagonals", Practice);
+
+    public static Rule NoDiagonalsInset { get; } = new("opening.no-diagonals-inset", Caution,
+        "An inset opening was measured without diagonals", "Take both diagonals before sizing an inset door",
+        Source.Published("public trade threads on fitting inset doors, 2005 and 2011"));
+
+    public static Rule Bowed { get; } = new("opening.bowed", Note,
+        "A middle reading differs from the ends by more than the tolerance", "Straighten the member, or expect the gap to vary", Practice);
+
+    public static Rule NeighboursUnknown { get; } = new("front.neighbours-unknown", Note,
+        "Nothing says what lies beyond an edge of an overlay front", "Name the neighbour and the member between, or enter the layout", Practice);
+
+    public static Rule NeighboursCollide { get; } = new("front.neighbours-collide", CannotBuild,
+        "Two overlays and the gap are wider than the member between them", "Split the member evenly, or keep one side and reduce the other", Geometry);
+
+    public static Rule BeyondFrame { get; } = new("front.beyond-frame", CannotBuild,
+        "An overlay is wider than the frame member it laps over", "Reduce the overlay", Geometry);
+
+    public static Rule MemberUnknown { get; } = new("front.member-unknown", CannotBuild,
+        "An edge shares a member, or runs to the frame's edge, whose width nobody entered", "Enter the member's width, or a fixed overlay", Geometry);
+
+    public static Rule NothingToShare { get; } = new("front.nothing-to-share", CannotBuild,
+        "A member is narrower than the gap or reveal it must leave", "Leave a smaller gap, or use a fixed overlay", Geometry);
+
+    public static Rule OverlayBelowLeast { get; } = new("front.overlay-below-least", Caution,
+        "The overlay left at a corner is less than the standard's least", "Take more overlay, or square the opening", Practice);
+
+    public static Rule OverlayUnexplained { get; } = new("front.overlay-unexplained", Note,
+        "Opposite overlays differ and no member, wall or policy explains it", "Check which is meant", Practice);
+
+    public static Rule WallClearance { get; } = new("front.wall-clearance", Caution,
+        "Less than 1/2 in of frame is left between a door's hinge edge and a wall", "Keep at least 1/2 in so that the door can swing, more with pulls on the return", Practice);
+
+    public static Rule OutOfLine { get; } = new("front.out-of-line", Caution,
+        "Edges of fronts in one column stand out of line", "Give the fronts one column name so that they are kept in line", Practice);
+
+    public static Rule ToeNotchCovered { get; } = new("front.toe-notch-covered", Caution,
+        "A front reaches down over the toe notch of the outer stile", "Raise the bottom edge, or lower the notch", Geometry);
+
+    public static Rule LipCoversNothing { get; } = new("front.lip-covers-nothing", CannotBuild,
+        "The lip is no wider than its clearance", "Make the rabbet wider, or the clearance less", Geometry);
+
+    public static Rule NothingLeft { get; } = new("front.nothing-left", CannotBuild,
+        "Nothing is left of a front after its gaps", "Check the opening and the gaps", Geometry);
+
+    public static Rule BankTooTall { get; } = new("bank.too-tall", CannotBuild,
+        "The heights given in a bank leave nothing for its other fronts", "Reduce a given height", Geometry);
+
+    public static Rule HingedToNothing { get; } = new("leaf.hinged-to-nothing", CannotBuild,
+        "A leaf is hinged where there is neither frame nor a named leaf", "Hinge it to the frame or name the leaf beside it", Geometry);
+
+    public static Rule NoGapInPair { get; } = new("leaf.no-gap", Caution,
+        "Leaves meet without air", "Leave a gap, or lap the meeting edges", Practice);
+
+    public static Rule DesignMissing { get; } = new("leaf.design-missing", CannotBuild,
+        "A design, cutter set or stock that is named does not exist", "Name one that exists", Practice);
+
+    public static Rule NarrowerThanFrame { get; } = new("leaf.narrower-than-frame", CannotBuild,
+        "The stiles or rails are wider than the leaf", "Use narrower members or a slab", Geometry);
+
+    public static Rule LightTooSmall { get; } = new("leaf.light-too-small", CannotBuild,
+        "A light is clear by less than the standard's least", "Use narrower members, fewer lights or a slab", Practice);
+
+    public static Rule DrawerTooLow { get; } = new("drawer.too-low", CannotBuild,
+        "A drawer front is too low for its frame", "Make it a slab, or at least as high as stated",
+        Source.Published("minimum door and drawer front dimensions, supplier sheet: about 1 in of field must remain"));
+
+    public static Rule DrawerMadeSlab { get; } = new("drawer.made-slab", Note,
+        "A drawer front too low for its frame is made as a slab, as the design says", "Match its grain to the fronts around it", Practice);
+
+    public static Rule StilesWithoutHand { get; } = new("leaf.stiles-without-hand", Caution,
+        "Stile widths go by hinge and pull side on a leaf that has no left or right hand", "Give such leaves a design with equal stiles", Practice);
+
+    public static Rule MidRailMisplaced { get; } = new("leaf.mid-rail-misplaced", CannotBuild,
+        "A mid rail lies over another rail or outside the leaf", "Move it", Geometry);
+
+    public static Rule NoSuchLight { get; } = new("leaf.no-such-light", CannotBuild,
+        "A design speaks of a row or light that the leaf does not have", "Count rows from the bottom and lights from the bottom left", Geometry);
+
+    public static Rule WideUndivided { get; } = new("leaf.wide-undivided", Caution,
+        "An undivided door is wider than common practice holds", "Divide it, or make a pair",
+        Source.Published("guarantee pages of two door plants: none above 24 wide; public trade thread on wide glass doors, 2007"));
+
+    public static Rule TallUndivided { get; } = new("leaf.tall-undivided", Caution,
+        "A door over 60 in has no mid rail", "Add a mid rail", Aws);
+
+    public static Rule UnequalTrim { get; } = new("mitre.unequal-trim", Caution,
+        "A mitred frame has different trim allowances for width and height", "Give both the same; unequal trimming walks the mitre off the corner", Geometry);
+
+    public static Rule UnequalMitre { get; } = new("mitre.unequal-members", Caution,
+        "Members of a mitred frame differ in width, so the mitre is not 45°", "Use one width for all four members", Geometry);
+
+    public static Rule ArchOnMitre { get; } = new("arch.on-mitre", CannotBuild,
+        "A mitred frame is given an arch", "Use another construction",
+        Source.Published("door-terminology page of a supplier: mitred doors cannot take arches"));
+
+    public static Rule ArchTooHigh { get; } = new("arch.too-high", CannotBuild,
+        "An arch rises more than its span allows", "Lower the rise", Geometry);
+
+    public static Rule CrownThin { get; } = new("arch.crown-thin", Caution,
+        "Too little wood is left between the crown's groove and the rail's edge", "Use a wider rail or a lower rise", Practice);
+
+    public static Rule MidStileUnderArch { get; } = new("arch.mid-stile", CannotBuild,
+        "A mid stile meets an arched rail where it is not straight", "Give each light its own arch, or move the mid stile under a straight shoulder", Geometry);
+
+    public static Rule CopeTooLong { get; } = new("cutters.cope-too-long", CannotBuild,
+        "The cope's tongue is longer than the groove is deep", "Correct the cutter set", Geometry);
+
+    public static Rule StockOutsideCutters { get; } = new("cutters.stock-range", CannotBuild,
+        "The stock is thinner or thicker than the cutters take", "Choose other stock or cutters", Source.Shop);
+
+    public static Rule NoRaise { get; } = new("cutters.no-raise", CannotBuild,
+        "A raised panel is asked of cutters that raise none", "Choose cutters with a raise, or a flat panel", Source.Shop);
+
+    public static Rule FinalTooThin { get; } = new("stock.final-too-thin", Caution,
+        "Sanding leaves less than the least final thickness", "Plane thicker, or sand less", Aws);
+
+    public static Rule ShortForCoping { get; } = new("rail.short-for-coping", Hazard,
+        "A rail is shorter than the shaper's least for coping",
+        "Cope a double-wide blank, stick both edges, then rip in two; or use a sled with clamp and backer. A longer blank cut afterwards helps sticking only, never coping",
+        ShaperManuals);
+
+    public static Rule ShortForSticking { get; } = new("part.short-for-sticking", Hazard,
+        "A member is shorter than the shaper's least for sticking", "Stick a longer blank and cut it to length afterwards, or use a holder", ShaperManuals);
+
+    public static Rule ShortForMachine { get; } = new("part.short-for-machine", Caution,
+        "A rough piece is shorter than the jointer's or planer's least", "Joint and plane it as one longer blank and crosscut afterwards",
+        Source.Published("jointer and planer manuals: 8 to 14 in; 29 CFR 1910.213(j) and (n) for guarding"));
+
+    public static Rule NarrowForMachine { get; } = new("part.narrow-for-machine", Hazard,
+        "A member is narrower than a machine's least", "Work a wider blank and rip it afterwards, or use a holder with featherboards",
+        Source.Published("jointer manuals; push blocks below 3 in wide; 29 CFR 1910.213(j), (m) and (n) for guarding"));
+
+    public static Rule ShortForRaising { get; } = new("panel.small-for-raising", Hazard,
+        "A panel is smaller than about 10 in a side for raising by hand", "Use a holder, or raise a larger blank and cut it afterwards", Practice);
+
+    public static Rule WiderThanMachine { get; } = new("panel.wider-than-machine", Caution,
+        "A panel is wider than the planer or sander takes", "Glue it up in halves that fit and join them last, or flatten by hand", Source.Shop);
+
+    public static Rule WiderThanPractice { get; } = new("panel.wider-than-practice", Caution,
+        "A solid panel is wider than common practice holds", "Divide the light, or use sheet",
+        Source.Published("public trade thread on raised panel door widths: near 22; on expansion in door panels, 2007: under 16"));
+
+    public static Rule NoField { get; } = new("panel.no-field", CannotBuild,
+        "A raised panel keeps less field than the standard's least", "Use a flat panel, narrower members or a slab",
+        Source.Published("minimum door and drawer front dimensions, supplier sheet: about 1 in of field must remain"));
+
+    public static Rule NoClearance { get; } = new("panel.no-clearance", CannotBuild,
+        "A solid panel has no clearance", "Leave play both ways; only sheet may be glued in",
+        Source.Published("public trade thread on expansion in door panels, 2007"));
+
+    public static Rule ClearanceFillsGroove { get; } = new("panel.clearance-fills-groove", CannotBuild,
+        "The clearance is as deep as the groove, so nothing holds the panel", "Reduce the clearance or cut a deeper groove", Geometry);
+
+    public static Rule NoSafetyGlazing { get; } = new("glass.no-safety-note", Caution,
+        "Nothing says whether the glass is safety glazing", "Decide and note it: tempered or laminated where children are or below the waist; ask the local official",
+        Source.Published("16 CFR 1201 and local codes leave cabinet doors open: home-inspection magazine, 2008; tempered as a default is common practice"));
+
+    public static Rule EndNotched { get; } = new("end.toe-notch", Note,
+        "An applied end that runs to the floor meets the toe space", "Notch the front stile for the toe after squaring", Practice);
+
+    public static Rule AcceptedNothing { get; } = new("hazard.accepted-nothing", Note,
+        "A hazard is accepted that is not there", "Remove the acceptance, or correct its place", Practice);
+
+    /// <summary>All rules, in the order of the work.</summary>
+    public static IReadOnlyList<Rule> All { get; } =
+    [
+        NoRoom, LayoutDiffers, ReadingsContradict, NoDiagonalsOverlay, NoDiagonalsInset, Bowed,
+        NeighboursUnknown, NeighboursCollide, BeyondFrame, MemberUnknown, NothingToShare, OverlayBelowLeast, OverlayUnexplained,
+        WallClearance, OutOfLine, ToeNotchCovered, LipCoversNothing, NothingLeft, BankTooTall,
+        HingedToNothing, NoGapInPair, DesignMissing, NarrowerThanFrame, LightTooSmall, DrawerTooLow, DrawerMadeSlab,
+        StilesWithoutHand, MidRailMisplaced, NoSuchLight, WideUndivided, TallUndivided, UnequalTrim, UnequalMitre,
+        ArchOnMitre, ArchTooHigh, CrownThin, MidStileUnderArch, CopeTooLong, StockOutsideCutters, NoRaise, FinalTooThin,
+        ShortForCoping, ShortForSticking, ShortForMachine, NarrowForMachine, ShortForRaising,
+        WiderThanMachine, WiderThanPractice, NoField, NoClearance, ClearanceFillsGroove, NoSafetyGlazing, EndNotched, AcceptedNothing,
+    ];
+}

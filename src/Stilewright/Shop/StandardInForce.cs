@@ -1,0 +1,84 @@
+using Stilewright.Measure;
+
+namespace Stilewright.Shop;
+
+/// <summary>The house standard as it holds at one place: its settings under the overrides of course, project, opening and leaf.</summary>
+/// <remarks>The nearest override wins. Each value is given out as one worked quantity that knows where it was entered.</remarks>
+public sealed class StandardInForce
+{
+    private readonly (OriginKind Kind, string Path, SettingValues Values)[] layers;
+    private readonly Dictionary<Setting, Given> given = [];
+
+    public StandardInForce(HouseStandard standard)
+        : this(standard, [])
+    {
+    }
+
+    private StandardInForce(HouseStandard standard, (OriginKind, string, SettingValues)[] layers)
+    {
+        Standard = standard;
+        this.layers = layers;
+    }
+
+    public HouseStandard Standard { get; }
+
+    /// <summary>The standard with nearer overrides on top; itself when there are none.</summary>
+    /// <param name="path">The path of the course, project, opening or leaf that holds them.</param>
+    public StandardInForce With(OriginKind kind, string path, SettingValues values) => values.Values.Count == 0
+        ? this : new(Standard, [.. layers, (kind, path, values)]);
+
+    /// <summary>A length setting, with its origin.</summary>
+    /// <exception cref="ArgumentException">The setting is no length.</exception>
+    public Worked this[Setting setting]
+    {
+        get
+        {
+            if (setting.Kind != SettingKind.Length)
+                throw new ArgumentException($"{setting.Key} is no length.", nameof(setting));
+            if (!given.TryGetValue(setting, out var known))
+            {
+                var (value, origin) = Find(setting);
+                known = new Given($"standard/{setting.Key}", setting.Label, value.Amount, origin);
+                given.Add(setting, known);
+            }
+
+            return known;
+        }
+    }
+
+    /// <summary>A choice or count setting, as its word.</summary>
+    public string Word(Setting setting) => Find(setting).Value.Text;
+
+    /// <summary>How lengths are printed for a reader of this standard.</summary>
+    public LengthFormat Format => new(Standard.Unit,
+        int.Parse(Word(Settings.FinestFraction), System.Globalization.CultureInfo.InvariantCulture));
+
+    /// <summary>The value in force and where it was entered.</summary>
+    public (SettingValue Value, Origin Origin) Find(Setting setting)
+    {
+        if (setting.Overridable)
+        {
+            for (var i = layers.Length - 1; i >= 0; i--)
+            {
+                if (layers[i].Values.Find(setting) is { } nearer)
+                    return (nearer, new(layers[i].Kind, $"{layers[i].Path}/overrides/{setting.Key}"));
+            }
+        }
+
+        var shipped = ShippedValue(setting, Standard.Base);
+        return Standard.Settings.Find(setting) is { } own && !SameValue(setting, own, shipped)
+            ? (own, new(OriginKind.Standard, $"standard/settings/{setting.Key}"))
+            : (shipped, new(OriginKind.Shipped, $"standard/settings/{setting.Key}"));
+    }
+
+    /// <summary>The value that ships for a setting.</summary>
+    public static SettingValue ShippedValue(Setting setting, LengthUnit unit)
+    {
+        var text = unit == LengthUnit.Inch ? setting.Inch : setting.Metric;
+        var amount = setting.Kind == SettingKind.Length ? LengthReader.ReadOwn(text, unit) : default;
+        return new(text, amount, setting.Source.Text);
+    }
+
+    private static bool SameValue(Setting setting, SettingValue left, SettingValue right) =>
+        setting.Kind == SettingKind.Length ? left.Amount == right.Amount : left.Text == right.Text;
+}
