@@ -14,7 +14,19 @@ public abstract record ParseResult<T>
     /// <param name="Expected">What was expected, with the fix, as one plain sentence without a full stop.</param>
     public sealed record Failed(string Text, int Position, string Expected) : ParseResult<T>
     {
-        /// <summary>One line for a person: the text, the place and the fix.</summary>
-        public string Message => $"\"{Text}\", at character {Position + 1}: {Expected}";
+        private const int MostCharactersShown = 60;
+
+        /// <summary>One line for a person: the text, the place and the fix. A very long text is cut short with <c>…</c>.</summary>
+        public string Message => $"\"{Shown}\", at character {Position + 1}: {Expected}";
+
+        /// <summary>Without line breaks and other control characters, which would break the line or the terminal.</summary>
+        private string Shown
+        {
+            get
+            {
+                var start = Text.Length > MostCharactersShown ? Text[..MostCharactersShown] + "…" : Text;
+                return string.Concat(start.Select(character => char.IsControl(character) ? ' ' : character));
+            }
+        }
     }
 }
