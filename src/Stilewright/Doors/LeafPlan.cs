@@ -1,0 +1,58 @@
+using Stilewright.Measure;
+using Stilewright.Projects;
+using Stilewright.Shop;
+
+namespace Stilewright.Doors;
+
+/// <summary>A leaf that has its size and waits for its parts.</summary>
+internal sealed record LeafPlan(
+    string Path, string Label, string Name, Worked Width, Worked Height, HingeSide Hinge, bool IsDrawerFront,
+    string Design, StandardInForce Standard, Rectangle Place, IReadOnlyList<Side> Rabbeted)
+{
+    public IReadOnlyDictionary<Side, Length> Tapers { get; init; } = new Dictionary<Side, Length>();
+
+    /// <summary>Grain of a slab or panels that follows the bank rather than the design.</summary>
+    public bool GrainRunsThrough { get; init; }
+
+    /// <summary>What the stile on that side loses to a visible frame edge; null on other leaves.</summary>
+    public (Side Side, Worked Loss)? NarrowStile { get; init; }
+}
+
+/// <summary>Names and short codes of the leaves of one front.</summary>
+internal static class LeafNames
+{
+    private static readonly string[] One = ["leaf"];
+    private static readonly string[] Two = ["leaf.left", "leaf.right"];
+    private static readonly string[] Three = ["leaf.left", "leaf.middle", "leaf.right"];
+
+    /// <summary>Path segments of n leaves from left to right.</summary>
+    public static IReadOnlyList<string> Doors(int count) => count switch
+    {
+        1 => One,
+        2 => Two,
+        3 => Three,
+        _ => [.. Enumerable.Range(1, count).Select(i => $"leaf.{i}")],
+    };
+
+    /// <summary>The letter or number chalked for a leaf: nothing for a single one.</summary>
+    public static string Code(string segment) => segment switch
+    {
+        "leaf" => "",
+        "leaf.left" => "L",
+        "leaf.middle" => "M",
+        "leaf.right" => "R",
+        _ when segment.StartsWith("front.", StringComparison.Ordinal) => $"{(char)('A' + int.Parse(segment[6..], System.Globalization.CultureInfo.InvariantCulture) - 1)}",
+        _ => $"-{segment[5..]}",
+    };
+
+    /// <summary>What people call a leaf.</summary>
+    public static string Words(string segment, int count) => segment switch
+    {
+        "leaf" => "door",
+        "leaf.left" => "left door",
+        "leaf.middle" => "middle door",
+        "leaf.right" => "right door",
+        _ when segment.StartsWith("front.", StringComparison.Ordinal) => count == 1 ? "drawer front" : $"drawer front {segment[6..]} from the top",
+        _ => $"door {segment[5..]} from the left",
+    };
+}

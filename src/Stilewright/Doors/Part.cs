@@ -1,0 +1,82 @@
+using Stilewright.Measure;
+using Stilewright.Projects;
+
+namespace Stilewright.Doors;
+
+public enum PartKind
+{
+    Stile,
+    Rail,
+    MidRail,
+    MidStile,
+    Panel,
+    Glass,
+    Slab,
+}
+
+/// <summary>Width across the grain and length along it; of glass, width and height.</summary>
+public sealed record PartSize(Worked Width, Worked Length);
+
+/// <summary>The thicknesses a part goes through.</summary>
+/// <param name="Rough">As bought; null for sheet and glass.</param>
+/// <param name="Planed">As it goes over the cutters.</param>
+/// <param name="Final">After sanding.</param>
+public sealed record ThicknessStages(Worked? Rough, Worked Planed, Worked Final);
+
+public enum EdgeWork
+{
+    /// <summary>Moulded and grooved along the inner edge.</summary>
+    StickInnerEdge,
+
+    /// <summary>Moulded and grooved along both edges.</summary>
+    StickBothEdges,
+
+    CopeBothEnds,
+    TenonBothEnds,
+    DowelBothEnds,
+    LooseTenonBothEnds,
+    MitreBothEnds,
+
+    /// <summary>Sawn to the arch after coping.</summary>
+    SawArch,
+
+    RaiseFourEdges,
+    MortiseForRails,
+    BoreForDowels,
+    MortiseForLooseTenons,
+    JoinStaves,
+}
+
+/// <summary>The arch of a part's edge, by its numbers; its curve is drawn elsewhere.</summary>
+public sealed record ArchShape(ArchFamily Family, Worked Span, Worked Rise, Worked? Shoulder, int Repeats);
+
+/// <summary>One piece of wood, sheet or glass of a leaf.</summary>
+/// <param name="Path">Opening, leaf and part, such as <c>hall-lower/leaf.left/rail.top</c>.</param>
+/// <param name="Label">What is chalked on it, such as <c>7·2L·TR</c>.</param>
+/// <param name="Name">What people call it, such as "top rail, arched".</param>
+/// <param name="Material">Species, sheet or glass.</param>
+/// <param name="Stock">The stock's name; empty for glass.</param>
+/// <param name="Finished">Size in the finished leaf.</param>
+/// <param name="GlueUp">Size into the clamps, with the trim allowance.</param>
+/// <param name="Rough">Size of the rough blank; null for sheet and glass, which are cut to size.</param>
+/// <param name="Thickness">Null for glass.</param>
+/// <param name="Grain">Direction of the grain in the hung leaf; null for glass.</param>
+/// <param name="FaceDown">Whether its face lies on the table over the cutters; null where no cutter runs.</param>
+/// <param name="Hand">Left or right where the two would not be alike; null where either way round will do.</param>
+/// <param name="Shoulder">Shoulder to shoulder, for a part with tongues or tenons.</param>
+/// <param name="Outline">The whole part on the finished leaf, tongues and tenons included, from the leaf's bottom left corner.</param>
+/// <param name="Visible">Its visible face on the finished leaf; an arched rail is taken at its narrowest.</param>
+public sealed record Part(
+    string Path, string Label, PartKind Kind, string Name, string Material, string Stock,
+    PartSize Finished, PartSize GlueUp, PartSize? Rough, ThicknessStages? Thickness,
+    GrainDirection? Grain, bool? FaceDown, IReadOnlyList<EdgeWork> Work, Side? Hand, ArchShape? Arch,
+    Worked? Shoulder, Rectangle Outline, IReadOnlyList<Point> Visible)
+{
+    /// <summary>Every worked quantity of the part, in the order in which its sheet tells them.</summary>
+    public IReadOnlyList<Worked> Quantities =>
+    [
+        Finished.Width, Finished.Length, GlueUp.Width, GlueUp.Length,
+        .. Rough is null ? Array.Empty<Worked>() : [Rough.Width, Rough.Length],
+        .. Thickness is null ? Array.Empty<Worked>() : [.. new[] { Thickness.Rough, Thickness.Planed, Thickness.Final }.OfType<Worked>()],
+    ];
+}
