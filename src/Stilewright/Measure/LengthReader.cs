@@ -21,6 +21,15 @@ public static partial class LengthReader
         return new Scanner(text, defaultUnit, allowNegative).Read();
     }
 
+    /// <summary>Reads a length that the program itself wrote.</summary>
+    /// <exception cref="FormatException">The text is no length: a programmer's mistake.</exception>
+    public static Length ReadOwn(string text, LengthUnit unit) => Read(text, unit) switch
+    {
+        ParseResult<Length>.Parsed parsed => parsed.Value,
+        ParseResult<Length>.Failed failed => throw new FormatException(failed.Message),
+        _ => throw new InvalidOperationException(),
+    };
+
     private enum Unit
     {
         None,
@@ -369,13 +378,4 @@ public static partial class LengthReader
             return false;
         }
     }
-
-    /// <summary>Reads a length that the program itself wrote.</summary>
-    /// <exception cref="FormatException">The text is no length: a programmer's mistake.</exception>
-    public static Length ReadOwn(string text, LengthUnit unit) => Read(text, unit) switch
-    {
-        ParseResult<Length>.Parsed parsed => parsed.Value,
-        ParseResult<Length>.Failed failed => throw new FormatException(failed.Message),
-        _ => throw new InvalidOperationException(),
-    };
 }

@@ -356,6 +356,14 @@ public class LengthReaderTests
     public void A_null_text_is_the_programmers_mistake() =>
         Assert.Throws<ArgumentNullException>(() => LengthReader.Read(null!, LengthUnit.Inch));
 
+    [Fact]
+    public void The_programs_own_text_is_a_length_or_a_programmers_mistake()
+    {
+        Assert.Equal(Length.FromInches(new Fraction(9, 4)), LengthReader.ReadOwn("2 1/4", LengthUnit.Inch));
+        var mistake = Assert.Throws<FormatException>(() => LengthReader.ReadOwn("2 1/0", LengthUnit.Inch));
+        Assert.Equal("\"2 1/0\", at character 5: a number other than zero below the slash", mistake.Message);
+    }
+
     private static Length Parsed(string text, LengthUnit unit, bool allowNegative = false) =>
         LengthReader.Read(text, unit, allowNegative) switch
         {
