@@ -397,6 +397,9 @@ internal sealed class FrontSizing
         _ => Figure.Offset.Y - Outline.Y,
     };
 
+    /// <summary>What was asked for on that side, before the cutting step.</summary>
+    public Length AskedOn(Side side) => reach[side].Length;
+
     public static Side Opposite(Side side) => side switch
     {
         Side.Left => Side.Right,

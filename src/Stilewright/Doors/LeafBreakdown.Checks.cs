@@ -1,0 +1,315 @@
+using Stilewright.Findings;
+using Stilewright.Measure;
+using Stilewright.Projects;
+using Stilewright.Shop;
+
+namespace Stilewright.Doors;
+
+internal sealed partial class LeafBreakdown
+{
+    private static readonly Length LeastForRaising = Length.FromInches(10);
+
+    private bool FrameFits(Members members, Worked clearWidth, Worked clearHeight, CutterSet cutters, Worked depth)
+    {
+        var leastLight = standard[Settings.LeastLight];
+        if (plan.IsDrawerFront && LeastDrawerHeight(members, cutters, depth) is { } least && Height.Length < least.Length)
+        {
+            var up = least.Length.OnStep(standard[Settings.Step].Length, StepDirection.Up);
+            if (design.SlabWhenTooLow)
+            {
+                Report(Rules.DrawerMadeSlab, $"It is {Height} high and a frame needs {up}; it is made as a slab.", $"Match its grain to the fronts around it.");
+                Slab();
+            }
+            else
+            {
+                Report(Rules.DrawerTooLow, $"It is {Height} high; a frame of this design needs at least {up}.",
+                    $"Make it at least {up} high, or let the design say \"slabWhenTooLow\".", "slabWhenTooLow");
+            }
+
+            return false;
+        }
+
+        var fits = true;
+        if (!clearWidth.Amount.IsPositive || !clearHeight.Amount.IsPositive)
+        {
+            Report(Rules.NarrowerThanFrame,
+                $"The leaf is {Width} × {Height}, its stiles take {(members.Left + members.Right).Length} and its rails {(members.Top + members.Bottom).Length}.",
+                $"Use narrower members or a slab.");
+            fits = false;
+        }
+        else if (clearWidth.Length < leastLight.Length || clearHeight.Length < leastLight.Length)
+        {
+            Report(Rules.LightTooSmall, $"The frame is clear by {clearWidth} × {clearHeight}; the standard's least is {leastLight}.",
+                $"Use narrower members or a slab.");
+            fits = false;
+        }
+
+        if (cutters.CopeLength.Value > cutters.GrooveDepth.Value)
+        {
+            Report(Rules.CopeTooLong, $"The cope of '{cutters.Name}' is {cutters.CopeLength.Value} long, its groove {cutters.GrooveDepth.Value} deep.",
+                $"Correct the cutter set.", "cutters");
+            fits = false;
+        }
+
+        if (design.Construction == Construction.Mitred)
+        {
+            if (design.TopArch is not null || design.BottomArch is not null)
+            {
+                Report(Rules.ArchOnMitre, $"A mitred frame cannot take an arch.", $"Choose cope-and-stick, or leave the arch out.", "topArch");
+                fits = false;
+            }
+
+            if (new[] { members.Left, members.Right, members.Bottom }.Any(member => member.Length != members.Top.Length))
+            {
+                Report(Rules.UnequalMitre,
+                    $"The members are {members.Left.Length}, {members.Right.Length}, {members.Top.Length} and {members.Bottom.Length} wide, so the mitres are not 45°.",
+                    $"Use one width for all four.", "stiles");
+            }
+        }
+
+        return fits;
+    }
+
+    // Raised: both rails, both raises, the least field and the play in the grooves, less what the grooves take.
+    private Worked? LeastDrawerHeight(Members members, CutterSet cutters, Worked depth)
+    {
+        if (design.MidRails is not null)
+            return null;
+        var rails = Worked.Both(members.Top, members.Bottom);
+        var plain = (rails + standard[Settings.LeastLight]).As("least height of a frame", "leaf/height.least");
+        if (design.Panel is not { Kind: PanelKind.Raised } || cutters.RaiseWidth is not { } raise)
+            return plain;
+        var clearance = standard[GrainOr(design.Panel.Grain) == GrainDirection.Vertical ? Settings.ClearanceAlong : Settings.ClearanceAcross];
+        return (rails + (2 * Cut(cutters, "raise.width", "raise", raise)) + standard[Settings.LeastField] + (2 * clearance) - (2 * depth))
+            .As("least height of a frame with a raised panel", "leaf/height.least");
+    }
+
+    private bool ArchesFit(Worked? topRise, Worked? bottomRise, Worked clearWidth, Worked clearHeight) =>
+        ArchFits(design.TopArch, topRise, "top", clearWidth, clearHeight) & ArchFits(design.BottomArch, bottomRise, "bottom", clearWidth, clearHeight);
+
+    // A single arc rises at most half its span; no arch may rise past the other rail.
+    private bool ArchFits(Arch? arch, Worked? rise, string end, Worked clearWidth, Worked clearHeight)
+    {
+        if (arch is null)
+            return true;
+        var span = clearWidth.Length;
+        if (arch.PerLight)
+        {
+            var row = end == "top" ? int.MaxValue : 1;
+            var count = MidStilesIn(row);
+            span = (span - (standard[Settings.MidStile].Length * count)) / (count + 1);
+        }
+
+        if (arch.Shoulder is { } shoulder)
+            span -= shoulder.Value * 2;
+        var most = arch.Family is ArchFamily.Eyebrow or ArchFamily.Stepped or ArchFamily.HalfRound ? span / 2 : clearHeight.Length;
+        if (rise is not null && rise.Length <= most && rise.Length < clearHeight.Length && span.IsPositive)
+            return true;
+        most = Length.Greatest(default, Length.Least(most, clearHeight.Length)).OnStep(standard[Settings.Step].Length, StepDirection.Down);
+        Report(Rules.ArchTooHigh, $"The {end} arch rises {rise?.Length ?? default} over a span of {span}.",
+            $"Let it rise at most {most}, or make the door wider.", $"{end}Arch/rise");
+        return false;
+    }
+
+    private void CheckCrown(Worked narrow, string segment, string label)
+    {
+        var cutters = standard.Standard.Cutter(design.Cutters!)!;
+        var left = narrow.Length - cutters.GrooveDepth.Value;
+        var least = standard[Settings.LeastCrown].Length;
+        if (left < least)
+        {
+            Report(Rules.CrownThin, $"The {label} is {narrow} at its narrowest; its groove leaves {left} of wood there, less than {least}.",
+                $"Make the rail at least {least + cutters.GrooveDepth.Value} wide at its narrowest.", "topRail", segment);
+        }
+    }
+
+    private void CheckMidStile(Arch arch, string end, string segment, Length x, Worked width, Worked clearWidth)
+    {
+        if (arch.PerLight)
+            return;
+        var from = x - FrameLeft;
+        var to = from + width.Length;
+        var flat = arch.Shoulder?.Value ?? default;
+        if (to <= flat || from >= clearWidth.Length - flat)
+            return;
+        Report(Rules.MidStileUnderArch, $"A mid stile stands {from} from the stile, where the {end} rail is not straight.",
+            $"Give each light its own arch (\"perLight\"), or leave the mid stile out of that row.", "midStiles", segment);
+    }
+
+    private Length FrameLeft => parts.First(part => part.Path.EndsWith("/stile.left", StringComparison.Ordinal)).Finished.Width.Length;
+
+    private void CheckLeaf(bool hasMidRails, bool hasMidStiles, bool isDivided)
+    {
+        if (plan.IsDrawerFront)
+            return;
+        var tallest = standard[Settings.TallestUndivided].Length;
+        if (!hasMidRails && Height.Length > tallest)
+            Report(Rules.TallUndivided, $"The door is {Height} high and has no mid rail.", $"Add a mid rail; over {tallest} one is called for.", "midRails");
+        var widest = standard[Settings.WidestDoor].Length;
+        if (!hasMidStiles && Width.Length > widest)
+        {
+            Report(Rules.WideUndivided, $"The door is {Width} wide{(isDivided ? ", undivided across" : "")}; beyond {widest} makers do not answer for flatness.",
+                $"Make a pair of it, or divide it with a mid stile.");
+        }
+    }
+
+    private void CheckStock(Stock stock, CutterSet? cutters)
+    {
+        if (cutters is not null && (stock.Planed.Value < cutters.ThinnestStock.Value || stock.Planed.Value > cutters.ThickestStock.Value))
+        {
+            Report(Rules.StockOutsideCutters,
+                $"'{stock.Name}' is planed to {stock.Planed.Value}; '{cutters.Name}' takes {cutters.ThinnestStock.Value} to {cutters.ThickestStock.Value}.",
+                $"Choose stock between the two, or other cutters.", "stock");
+        }
+
+        CheckFinal(stock);
+    }
+
+    private void CheckFinal(Stock stock)
+    {
+        var final = stock.Planed.Value - (stock.FaceLoss?.Value ?? default) - (stock.BackLoss?.Value ?? default);
+        if (stock.Least is { } least && final < least.Value)
+        {
+            Report(Rules.FinalTooThin, $"'{stock.Name}' ends at {final} after sanding, below its least of {least.Value}.",
+                $"Plane to {least.Value + (stock.FaceLoss?.Value ?? default) + (stock.BackLoss?.Value ?? default)}, or sand less.", "stock");
+        }
+    }
+
+    private void CheckWide(Worked across, string segment)
+    {
+        foreach (var machine in standard.Standard.Machines)
+        {
+            if (machine.Kind is MachineKind.Planer or MachineKind.Sander && machine.Widest is { } widest && across.Length > widest.Value)
+            {
+                Report(Rules.WiderThanMachine, $"It is {across.Length} wide across the grain; {machine.Name} takes {widest.Value}.",
+                    $"Glue it up in halves that fit, plane or sand them, and join them last.", null, segment);
+            }
+        }
+
+        var practice = standard[Settings.WidestPanel].Length;
+        if (across.Length > practice)
+        {
+            Report(Rules.WiderThanPractice, $"It is {across.Length} wide across the grain, beyond the {practice} that common practice holds.",
+                $"Divide the light, or use sheet.", "panel", segment);
+        }
+    }
+
+    private void CheckPanel(
+        LightFilling filling, string segment, PartSize finished, Worked horizontal, Worked vertical, CutterSet cutters, Worked depth, Worked? across, Worked? along)
+    {
+        var solid = filling.Kind != PanelKind.FlatSheet;
+        if (solid && (across!.Amount.IsZero || along!.Amount.IsZero))
+        {
+            Report(Rules.NoClearance, $"A solid panel is given {across} of play across the grain and {along} along it.",
+                $"Leave play both ways: a panel that cannot move opens joints or splits.", "overrides/panel.clearance-across", segment);
+        }
+
+        if (across is not null && (across.Length >= depth.Length || along!.Length >= depth.Length))
+        {
+            Report(Rules.ClearanceFillsGroove, $"The clearance of {Length.Greatest(across.Length, along!.Length)} is as deep as the groove of {depth}.",
+                $"Leave less play, or cut a deeper groove.", "overrides/panel.clearance-across", segment);
+        }
+
+        if (solid)
+            CheckWide(finished.Width, segment);
+        if (standard.Standard.StockOf(filling.Stock!) is { } stock && filling.Stock != design.Stock)
+            CheckFinal(stock);
+        if (filling.Kind != PanelKind.Raised)
+            return;
+
+        if (cutters.RaiseWidth is not { } raise)
+        {
+            Report(Rules.NoRaise, $"'{cutters.Name}' raises no panels.", $"Choose cutters with a raise, or a flat panel.", "cutters", segment);
+            return;
+        }
+
+        var least = standard[Settings.LeastField].Length;
+        var fieldWidth = horizontal.Length - (raise.Value * 2);
+        var fieldHeight = vertical.Length - (raise.Value * 2);
+        if (fieldWidth < least || fieldHeight < least)
+        {
+            var missing = Length.Greatest(least - fieldWidth, least - fieldHeight).OnStep(standard[Settings.Step].Length, StepDirection.Up);
+            var narrowest = fieldWidth < least;
+            Report(Rules.NoField,
+                $"The raise of {raise.Value} leaves a field of {Shown(fieldWidth)} × {Shown(fieldHeight)}; the least is {least}.",
+                $"The light must be {missing} {(narrowest ? "wider" : "taller")}; else use a flat panel or a slab.", "panel", segment);
+        }
+        else if (horizontal.Length < LeastForRaising || vertical.Length < LeastForRaising)
+        {
+            Report(Rules.ShortForRaising, $"The panel is {horizontal.Length} × {vertical.Length}, under {LeastForRaising} on a side.",
+                $"Hold it in a jig, or raise it on a larger blank and cut it to size afterwards; keep hands away from the cutter.", null, segment);
+        }
+
+        static Length Shown(Length length) => length.IsNegative ? default : length;
+    }
+
+    private void CheckMachines()
+    {
+        var frame = parts.Where(part => part.Kind is PartKind.Stile or PartKind.Rail or PartKind.MidRail or PartKind.MidStile).ToList();
+        foreach (var machine in standard.Standard.Machines)
+        {
+            if (machine.Kind == MachineKind.Sander)
+                continue;
+            if (machine.Shortest is { } shortest)
+                CheckShort(machine, shortest.Value, frame);
+            if (machine.Narrowest is { } narrowest)
+            {
+                var narrow = frame.Where(part => part.GlueUp.Width.Length < narrowest.Value).ToList();
+                if (narrow.Count > 0)
+                {
+                    ReportParts(Rules.NarrowForMachine, narrow,
+                        $"{Names(narrow)} {narrow.Min(part => part.GlueUp.Width.Length)} wide; {machine.Name} takes nothing narrower than {narrowest.Value}.",
+                        $"Work a wider blank and rip it afterwards, or use a holder with featherboards.");
+                }
+            }
+        }
+    }
+
+    private void CheckShort(Machine machine, Length shortest, List<Part> frame)
+    {
+        if (machine.Kind == MachineKind.Shaper)
+        {
+            var coped = frame.Where(part => part.Work.Contains(EdgeWork.CopeBothEnds) && part.GlueUp.Length.Length < shortest).ToList();
+            if (coped.Count > 0)
+            {
+                ReportParts(Rules.ShortForCoping, coped,
+                    $"{Names(coped)} {coped.Min(part => part.GlueUp.Length.Length)} long; {machine.Name} copes nothing under {shortest} by hand.",
+                    $"Cope a double-wide blank, stick both edges, then rip it in two; or use a sled with clamp and backer. A longer blank cut afterwards helps sticking only, never coping.");
+            }
+
+            var stuck = frame.Except(coped).Where(part => part.GlueUp.Length.Length < shortest).ToList();
+            if (stuck.Count > 0)
+            {
+                ReportParts(Rules.ShortForSticking, stuck,
+                    $"{Names(stuck)} {stuck.Min(part => part.GlueUp.Length.Length)} long; {machine.Name} takes nothing under {shortest} by hand.",
+                    $"Stick a longer blank and cut it to length afterwards, or use a holder.");
+            }
+
+            return;
+        }
+
+        var rough = frame.Where(part => part.Rough!.Length.Length < shortest).ToList();
+        if (rough.Count > 0)
+        {
+            ReportParts(Rules.ShortForMachine, rough,
+                $"{Names(rough)} {rough.Min(part => part.Rough!.Length.Length)} long in the rough; {machine.Name} takes nothing under {shortest}.",
+                $"Joint and plane them as one longer blank and crosscut afterwards.");
+        }
+    }
+
+    private static string Names(List<Part> some)
+    {
+        var names = some.Select(part => part.Kind switch
+        {
+            PartKind.Stile => "stiles",
+            PartKind.Rail => "rails",
+            PartKind.MidRail => "mid rails",
+            _ => "mid stiles",
+        }).Distinct().ToList();
+        var all = names.Count == 1 ? names[0] : $"{string.Join(", ", names.SkipLast(1))} and {names[^1]}";
+        return some.Count == 1 ? $"The {some[0].Name} is" : $"{char.ToUpperInvariant(all[0])}{all[1..]} are";
+    }
+
+    private void ReportParts(Rule rule, List<Part> some, FormattableString problem, FormattableString advice) =>
+        findings.Add(new(rule, new(some[0].Path), problem, advice) { AlsoAt = [.. some.Skip(1).Select(part => new Place(part.Path))] });
+}

@@ -1,0 +1,511 @@
+using Stilewright.Findings;
+using Stilewright.Measure;
+using Stilewright.Projects;
+using Stilewright.Shop;
+
+namespace Stilewright.Doors;
+
+internal sealed partial class LeafBreakdown
+{
+    private sealed record Light(int Number, Worked Width, Worked Height, Length X, Length Y, int Row);
+
+    private sealed record Members(Worked Left, Worked Right, Worked Top, Worked Bottom);
+
+    private void Frame(CutterSet cutters, Stock stock)
+    {
+        var members = FrameMembers();
+        var clearWidth = Width.LessBoth(members.Left, members.Right).As("clear width", "leaf/clear.width");
+        var clearHeight = Height.LessBoth(members.Top, members.Bottom).As("clear height", "leaf/clear.height");
+        var depth = Cut(cutters, "groove.depth", "groove depth", cutters.GrooveDepth);
+        if (!FrameFits(members, clearWidth, clearHeight, cutters, depth))
+            return;
+
+        var (joint, reach) = Joint(cutters);
+        var topRise = Rise(design.TopArch, "top", clearWidth);
+        var bottomRise = Rise(design.BottomArch, "bottom", clearWidth);
+        if (!ArchesFit(topRise, bottomRise, clearWidth, clearHeight))
+            return;
+
+        var midRails = MidRailLayout(clearHeight, members, out var lightHeights);
+        if (midRails is null)
+            return;
+        var rows = RowLayout(clearWidth, lightHeights.Count, out var rowWidths);
+        if (rows is null)
+            return;
+
+        var railLength = reach is null
+            ? Width.LessBoth(members.Left, members.Right).As("rail length", "leaf/rail.length")
+            : (Width.LessBoth(members.Left, members.Right) + (2 * reach)).As("rail length", "leaf/rail.length");
+        var mitred = design.Construction == Construction.Mitred;
+        var shoulder = Shoulder(clearWidth);
+
+        AddOuterMembers(stock, members, clearWidth, railLength, reach, joint, topRise, bottomRise, mitred, shoulder, midRails.Count > 0);
+
+        // From the bottom up: each row of lights, its mid stiles, the mid rail above it.
+        var lights = new List<Light>();
+        var y = members.Bottom.Length;
+        var midStileNumber = 0;
+        for (var row = 0; row < lightHeights.Count; row++)
+        {
+            var x = members.Left.Length;
+            for (var i = 0; i < rowWidths[row].Count; i++)
+            {
+                lights.Add(new(lights.Count + 1, rowWidths[row][i], lightHeights[row], x, y, row));
+                x += rowWidths[row][i].Length;
+                if (i < rowWidths[row].Count - 1)
+                {
+                    midStileNumber++;
+                    AddMidStile(stock, midStileNumber, rows[row]!, lightHeights[row], reach, joint, x, y, row, lightHeights.Count, topRise, bottomRise, clearWidth);
+                    x += rows[row]!.Length;
+                }
+            }
+
+            y += lightHeights[row].Length;
+            if (row < midRails.Count)
+            {
+                AddMidRail(stock, row + 1, midRails.Count, midRails[row], railLength, reach, joint, clearWidth, members.Left, y, shoulder);
+                y += midRails[row].Length;
+            }
+        }
+
+        foreach (var light in lights)
+            AddFilling(light, lights.Count, cutters, depth);
+
+        AddCheckSums(members, railLength, reach, mitred, midRails, lightHeights, rows, rowWidths);
+        CheckLeaf(midRails.Count > 0, rowWidths.Any(row => row.Count > 1), lights.Count > 1);
+        CheckStock(stock, cutters);
+        CheckMachines();
+        if (design.Lights.Where(choice => choice.Light > lights.Count).ToList() is [var missing, ..])
+        {
+            Report(Rules.NoSuchLight, $"The design fills light {missing.Light}; this leaf has {lights.Count}.",
+                $"Count lights row by row from the bottom left.", "lights");
+        }
+    }
+
+    private Members FrameMembers()
+    {
+        var stiles = design.Stiles;
+        Worked left, right;
+        if (stiles is { Hinge: { } hingeEntry, Pull: { } pullEntry })
+        {
+            var hinge = Entered("stile.hinge.width", "hinge stile width", hingeEntry, "stiles/hinge");
+            var pull = Entered("stile.pull.width", "pull stile width", pullEntry, "stiles/pull");
+            (left, right) = plan.Hinge == HingeSide.Right ? (pull, hinge) : (hinge, pull);
+            if (plan.Hinge is not (HingeSide.Left or HingeSide.Right) && hingeEntry.Value != pullEntry.Value)
+            {
+                Report(Rules.StilesWithoutHand,
+                    $"Its stiles are {hingeEntry.Value} at the hinges and {pullEntry.Value} at the pull, but it has no hinges left or right; the left stile is taken as the hinge stile.",
+                    $"Give this leaf a design with equal stiles.", "stiles");
+            }
+        }
+        else
+        {
+            left = right = Entered("stile.width", "stile width", stiles?.Both, "stiles/both", Settings.Stile);
+        }
+
+        if (plan.NarrowStile is { } narrow)
+        {
+            if (narrow.Side == Side.Left)
+                left = (left - narrow.Loss).As("stile beside the face frame", "leaf/stile.frame.width");
+            else
+                right = (right - narrow.Loss).As("stile beside the face frame", "leaf/stile.frame.width");
+        }
+
+        Worked top, bottom;
+        if (design.TopRail is null && design.BottomRail is null)
+            top = bottom = standard[Settings.Rail];
+        else if (design.TopRail == design.BottomRail)
+            top = bottom = Entered("rail.width", "rail width", design.TopRail!.Value, "topRail");
+        else
+        {
+            top = Entered("rail.top.width", "top rail width", design.TopRail, "topRail", Settings.Rail);
+            bottom = Entered("rail.bottom.width", "bottom rail width", design.BottomRail, "bottomRail", Settings.Rail);
+        }
+
+        return new(left, right, top, bottom);
+    }
+
+    private (EdgeWork Joint, Worked? Reach) Joint(CutterSet cutters) => design.Construction switch
+    {
+        Construction.MortiseAndTenon => (EdgeWork.TenonBothEnds, Entered("tenon.length", "tenon length", design.Tenon, "tenon", Settings.Tenon)),
+        Construction.Dowelled => (EdgeWork.DowelBothEnds, null),
+        Construction.LooseTenon => (EdgeWork.LooseTenonBothEnds, null),
+        _ => (EdgeWork.CopeBothEnds, Cut(cutters, "cope.length", "cope length", cutters.CopeLength)),
+    };
+
+    // Moulding cut back at the joint lets the shoulder pass the sight line on each side.
+    private Worked? Shoulder(Worked clearWidth) =>
+        design.CutBack is { } cutBack && !cutBack.Value.IsZero && design.Construction is Construction.MortiseAndTenon or Construction.Dowelled or Construction.LooseTenon
+            ? (clearWidth + (2 * Entered("joint.cut-back", "moulding cut back", design.CutBack!.Value, "cutBack"))).As("shoulder to shoulder", "leaf/rail.shoulder")
+            : clearWidth;
+
+    private Worked? Rise(Arch? arch, string end, Worked clearWidth)
+    {
+        if (arch is null)
+            return null;
+        if (arch.Family == ArchFamily.HalfRound)
+        {
+            var shoulder = arch.Shoulder is { } flat && !flat.Value.IsZero ? Entered($"arch.{end}.shoulder", "shoulder", flat, $"{end}Arch/shoulder") : null;
+            return ((shoulder is null ? clearWidth : clearWidth - (2 * shoulder)) / 2).As("rise", $"leaf/arch.{end}.rise");
+        }
+
+        return arch.Rise is { } rise ? Entered($"arch.{end}.rise", "rise", rise, $"{end}Arch/rise") : null;
+    }
+
+    private void AddOuterMembers(
+        Stock stock, Members members, Worked clearWidth, Worked railLength, Worked? reach, EdgeWork joint,
+        Worked? topRise, Worked? bottomRise, bool mitred, Worked? shoulder, bool hasMidRails)
+    {
+        var (trimWidth, trimHeight) = Trim(mitred);
+        var (w, h) = (Width.Length, Height.Length);
+        var (l, r, t, b) = (members.Left.Length, members.Right.Length, members.Top.Length, members.Bottom.Length);
+        IReadOnlyList<EdgeWork> stileWork = mitred ? [EdgeWork.StickInnerEdge, EdgeWork.MitreBothEnds] : design.Construction switch
+        {
+            Construction.MortiseAndTenon => [EdgeWork.StickInnerEdge, EdgeWork.MortiseForRails],
+            Construction.Dowelled => [EdgeWork.StickInnerEdge, EdgeWork.BoreForDowels],
+            Construction.LooseTenon => [EdgeWork.StickInnerEdge, EdgeWork.MortiseForLooseTenons],
+            _ => [EdgeWork.StickInnerEdge],
+        };
+        // Joints cut at places along a stile make left and right unlike unless the leaf is the same both ways up.
+        var placed = design.Construction is Construction.MortiseAndTenon or Construction.Dowelled or Construction.LooseTenon
+            || mitred && hasMidRails;
+        var handed = placed && !SameBothWaysUp(members);
+
+        foreach (var side in new[] { Side.Left, Side.Right })
+        {
+            var isLeft = side == Side.Left;
+            var width = isLeft ? members.Left : members.Right;
+            var name = isLeft ? "left stile" : "right stile";
+            var visible = mitred
+                ? isLeft
+                    ? (Point[])[new(default, default), new(l, b), new(l, h - t), new(default, h)]
+                    : [new(w, default), new(w, h), new(w - r, h - t), new(w - r, b)]
+                : new Rectangle(isLeft ? default : w - r, default, width.Length, h).Corners;
+            Add(isLeft ? "stile.left" : "stile.right", isLeft ? "LS" : "RS", PartKind.Stile, name, design.Species, stock,
+                new(width, Height),
+                new(Grown(width, trimWidth, "stile width into the clamps", "leaf/stile.width.glue"),
+                    Plus(Height, trimHeight, "stile length into the clamps", "leaf/stile.length.glue")),
+                true, GrainDirection.Vertical, standard.Standard.Cutter(design.Cutters!)!.FaceDown, stileWork, handed ? side : null, null, null,
+                new(isLeft ? default : w - r, default, width.Length, h), visible);
+        }
+
+        foreach (var end in new[] { Side.Bottom, Side.Top })
+        {
+            var isTop = end == Side.Top;
+            var narrow = isTop ? members.Top : members.Bottom;
+            var rise = isTop ? topRise : bottomRise;
+            var arch = isTop ? design.TopArch : design.BottomArch;
+            var label = isTop ? "top rail" : "bottom rail";
+            var key = isTop ? "rail.top" : "rail.bottom";
+            var width = rise is null ? narrow : (narrow + rise).As($"{label} width, arched blank", $"leaf/{key}.width.blank");
+            var length = mitred ? Width : railLength;
+            List<EdgeWork> work = [mitred ? EdgeWork.MitreBothEnds : joint];
+            if (rise is not null)
+                work.Add(EdgeWork.SawArch);
+            work.Add(EdgeWork.StickInnerEdge);
+            var glueUp = mitred
+                ? new PartSize(Grown(width, trimHeight, $"{label} width into the clamps", $"leaf/{key}.width.glue"),
+                    Plus(length, trimWidth, "rail length into the clamps, long point to long point", $"leaf/{key}.length.glue"))
+                : new PartSize(Grown(width, trimHeight, $"{label} width into the clamps", $"leaf/{key}.width.glue"), length);
+            var extent = reach?.Length ?? default;
+            var outline = mitred
+                ? new Rectangle(default, isTop ? h - t : default, w, t)
+                : new Rectangle(l - extent, isTop ? h - width.Length : default, railLength.Length, width.Length);
+            if (mitred)
+                outline = outline with { Height = narrow.Length };
+            var visible = mitred
+                ? isTop
+                    ? (Point[])[new(default, h), new(l, h - t), new(w - r, h - t), new(w, h)]
+                    : [new(default, default), new(w, default), new(w - r, b), new(l, b)]
+                : new Rectangle(l, isTop ? h - t : default, w - l - r, narrow.Length).Corners;
+            var shape = rise is null ? null : Shape(arch!, clearWidth, rise, isTop ? "top" : "bottom");
+            Add(key, isTop ? "TR" : "BR", PartKind.Rail, rise is null ? label : $"{label}, arched", design.Species, stock,
+                new(width, length), glueUp, true, GrainDirection.Horizontal, standard.Standard.Cutter(design.Cutters!)!.FaceDown, work, null, shape,
+                mitred ? null : shoulder, outline, visible);
+            if (rise is not null)
+                CheckCrown(narrow, key, label);
+        }
+    }
+
+    private bool SameBothWaysUp(Members members) =>
+        members.Top.Length == members.Bottom.Length && design.TopArch is null && design.BottomArch is null
+        && (design.MidRails is null || design.MidRails.Places.Count == 0 && design.MidRails.Count == 1 && !LeavesRemainder);
+
+    // One mid rail is in the middle only when the cutting step leaves nothing over.
+    private bool LeavesRemainder { get; set; }
+
+    private ArchShape Shape(Arch arch, Worked clearWidth, Worked rise, string end) => new(
+        arch.Family, clearWidth, rise,
+        arch.Shoulder is { } shoulder ? Entered($"arch.{end}.shoulder", "shoulder", shoulder, $"{end}Arch/shoulder") : null,
+        arch.PerLight ? MidStilesIn(end == "top" ? int.MaxValue : 1) + 1 : 1);
+
+    private static Worked Grown(Worked width, Worked trim, string label, string key) =>
+        trim.Amount.IsZero ? width : (width + (trim / 2)).As(label, key);
+
+    private (Worked Width, Worked Height) Trim(bool mitred)
+    {
+        var (width, height) = (standard[Settings.TrimWidth], standard[Settings.TrimHeight]);
+        if (!mitred || width.Length == height.Length)
+            return mitred ? (width, width) : (width, height);
+        Report(Rules.UnequalTrim,
+            $"Its trim allowances are {width} on width and {height} on height; the greater is used both ways.",
+            $"Give both the same allowance.", "overrides/trim.width");
+        var one = new Chosen("a mitred frame is trimmed alike on all edges",
+            width.Length > height.Length ? width : height, width.Length > height.Length ? height : width).As("trim allowance", "leaf/trim");
+        return (one, one);
+    }
+
+    private void AddMidRail(
+        Stock stock, int number, int count, Worked width, Worked railLength, Worked? reach, EdgeWork joint, Worked clearWidth, Worked leftStile, Length y, Worked? shoulder)
+    {
+        var extent = reach?.Length ?? default;
+        Add(count == 1 ? "rail.mid" : $"rail.mid.{number}", count == 1 ? "MR" : $"MR{number}", PartKind.MidRail,
+            count == 1 ? "mid rail" : $"mid rail {number} from the bottom", design.Species, stock,
+            new(width, railLength), new(width, railLength), true, GrainDirection.Horizontal, standard.Standard.Cutter(design.Cutters!)!.FaceDown,
+            [joint, EdgeWork.StickBothEdges], null, null, shoulder,
+            new(leftStile.Length - extent, y, railLength.Length, width.Length),
+            new Rectangle(leftStile.Length, y, clearWidth.Length, width.Length).Corners);
+    }
+
+    private void AddMidStile(
+        Stock stock, int number, Worked width, Worked lightHeight, Worked? reach, EdgeWork joint, Length x, Length y,
+        int row, int rowCount, Worked? topRise, Worked? bottomRise, Worked clearWidth)
+    {
+        var segment = $"stile.mid.{number}";
+        var height = lightHeight;
+        var bottom = y;
+        // Under an arch the mid stile stands where the rail is straight, at the spring line.
+        if (row == rowCount - 1 && topRise is not null)
+        {
+            CheckMidStile(design.TopArch!, "top", segment, x, width, clearWidth);
+            height -= topRise;
+        }
+
+        if (row == 0 && bottomRise is not null)
+        {
+            CheckMidStile(design.BottomArch!, "bottom", segment, x, width, clearWidth);
+            height -= bottomRise;
+            bottom += bottomRise.Length;
+        }
+
+        var length = (reach is null ? height : height + (2 * reach)).As("mid stile length", $"leaf/{segment}.length");
+        var extent = reach?.Length ?? default;
+        Add(segment, $"MS{number}", PartKind.MidStile, $"mid stile {number} from the bottom left", design.Species, stock,
+            new(width, length), new(width, length), true, GrainDirection.Vertical, standard.Standard.Cutter(design.Cutters!)!.FaceDown,
+            [joint, EdgeWork.StickBothEdges], null, null, height,
+            new(x, bottom - extent, width.Length, length.Length),
+            new Rectangle(x, y, width.Length, lightHeight.Length).Corners);
+    }
+
+    private int MidStilesIn(int row)
+    {
+        var rows = (design.MidRails is null ? 0 : design.MidRails.Places.Count > 0 ? design.MidRails.Places.Count : design.MidRails.Count ?? 0) + 1;
+        var wanted = Math.Min(row, rows);
+        return design.MidStiles.FirstOrDefault(each => each.Row == wanted)?.Count ?? 0;
+    }
+
+    // Widths of the mid rails from the bottom up, and the clear heights of the rows of lights; null where they do not fit.
+    private List<Worked>? MidRailLayout(Worked clearHeight, Members members, out List<Worked> lightHeights)
+    {
+        lightHeights = [];
+        if (design.MidRails is not { } midRails)
+        {
+            lightHeights.Add(clearHeight);
+            return [];
+        }
+
+        var usual = Entered("rail.mid.width", "mid rail width", midRails.Width, "midRails/width", Settings.MidRail);
+        var step = standard[Settings.Step];
+        if (midRails.Places.Count == 0)
+        {
+            var count = midRails.Count ?? 1;
+            var rails = Enumerable.Repeat(usual, count).ToList();
+            var free = clearHeight - Worked.Total(rails);
+            var each = (free / (count + 1)).On(step, StepDirection.Nearest).As("light height", "leaf/light.height");
+            var rest = (free - (count == 1 ? each : count * each)).As("light height with the remainder", "leaf/light.remainder.height");
+            LeavesRemainder = rest.Amount != each.Amount;
+            if (!LeavesRemainder)
+                rest = each;
+            var bottomTakes = standard.Word(Settings.LightRemainder) == "bottom";
+            for (var i = 0; i <= count; i++)
+                lightHeights.Add(i == (bottomTakes ? 0 : count) ? rest : each);
+            return LightsFit(lightHeights) ? rails : null;
+        }
+
+        var widths = new List<Worked>();
+        Worked below = members.Bottom;
+        for (var i = 0; i < midRails.Places.Count; i++)
+        {
+            var place = midRails.Places[i];
+            var width = place.Width is { } own ? Entered($"rail.mid.{i + 1}.width", "mid rail width", own, $"midRails/places/{i + 1}/width") : usual;
+            var height = Entered($"rail.mid.{i + 1}.height", place.To switch
+            {
+                MeasuredTo.Centre => "height of the mid rail's centre",
+                MeasuredTo.TopEdge => "height of the mid rail's top edge",
+                _ => "height of the mid rail's bottom edge",
+            }, place.Height, $"midRails/places/{i + 1}/height");
+            var bottomEdge = (place.To switch
+            {
+                MeasuredTo.Centre => height - (width / 2),
+                MeasuredTo.TopEdge => height - width,
+                _ => (Worked)height,
+            }).As("bottom edge of the mid rail", $"leaf/rail.mid.{i + 1}.bottom");
+            lightHeights.Add((bottomEdge - below).As("light height", $"leaf/light.{i + 1}.height"));
+            below = (bottomEdge + width).As("top edge of the mid rail", $"leaf/rail.mid.{i + 1}.top");
+            widths.Add(width);
+        }
+
+        lightHeights.Add((Height - members.Top - below).As("light height", $"leaf/light.{midRails.Places.Count + 1}.height"));
+        return LightsFit(lightHeights) ? widths : null;
+
+        bool LightsFit(List<Worked> heights)
+        {
+            var bad = heights.FindIndex(height => !height.Amount.IsPositive);
+            if (bad < 0)
+                return true;
+            Report(Rules.MidRailMisplaced, $"Row {bad + 1} of lights, counted from the bottom, comes to {heights[bad].Length}.",
+                $"Move or narrow the mid rails; the leaf is clear by {clearHeight.Length} between its outer rails.", "midRails");
+            return false;
+        }
+    }
+
+    // Width of the mid stiles of each row (null without), and the clear widths of its lights; null where they do not fit.
+    private List<Worked?>? RowLayout(Worked clearWidth, int rowCount, out List<List<Worked>> rowWidths)
+    {
+        rowWidths = [];
+        var rows = new List<Worked?>();
+        if (design.MidStiles.FirstOrDefault(row => row.Row > rowCount) is { } missing)
+        {
+            Report(Rules.NoSuchLight, $"The design divides row {missing.Row} of lights; this leaf has {rowCount}.", $"Count rows from the bottom.", "midStiles");
+            return null;
+        }
+
+        for (var row = 0; row < rowCount; row++)
+        {
+            if (design.MidStiles.FirstOrDefault(each => each.Row == row + 1) is not { } divided)
+            {
+                rows.Add(null);
+                rowWidths.Add([clearWidth]);
+                continue;
+            }
+
+            var width = Entered("stile.mid.width", "mid stile width", divided.Width, $"midStiles/{row + 1}/width", Settings.MidStile);
+            var free = clearWidth - (divided.Count == 1 ? width : divided.Count * width);
+            var each = (free / (divided.Count + 1)).On(standard[Settings.Step], StepDirection.Nearest).As("light width", $"leaf/row.{row + 1}.light.width");
+            var rest = (free - (divided.Count == 1 ? each : divided.Count * each)).As("light width with the remainder", $"leaf/row.{row + 1}.light.remainder.width");
+            if (rest.Amount == each.Amount)
+                rest = each;
+            if (!each.Amount.IsPositive || !rest.Amount.IsPositive)
+            {
+                Report(Rules.LightTooSmall, $"The lights of row {row + 1} come to {each.Length} in width.", $"Use fewer or narrower mid stiles.", "midStiles");
+                return null;
+            }
+
+            // The light beside the hinges takes what the step leaves over, so that a pair is mirrored.
+            var first = plan.Hinge == HingeSide.Right ? divided.Count : 0;
+            rowWidths.Add([.. Enumerable.Range(0, divided.Count + 1).Select(i => i == first ? rest : each)]);
+            rows.Add(width);
+        }
+
+        return rows;
+    }
+
+    private void AddFilling(Light light, int lightCount, CutterSet cutters, Worked depth)
+    {
+        var filling = design.Lights.FirstOrDefault(choice => choice.Light == light.Number)?.Filling ?? design.Panel;
+        if (filling is null || filling.Kind == PanelKind.Open)
+            return;
+        var suffix = lightCount == 1 ? "" : $".{light.Number}";
+        var number = lightCount == 1 ? "" : $"{light.Number}";
+        var ofMany = lightCount == 1 ? "" : $" of light {light.Number}";
+        var visible = new Rectangle(light.X, light.Y, light.Width.Length, light.Height.Length);
+
+        if (filling.Kind == PanelKind.Glass)
+        {
+            var clearance = standard[Settings.GlassClearance];
+            Worked Pane(Worked clear, string measure) => (clear + (2 * depth) - clearance)
+                .On(standard[Settings.Step], StepDirection.Down).As($"glass {measure}", $"leaf/glass{suffix}.{measure}");
+            var size = new PartSize(Pane(light.Width, "width"), Pane(light.Height, "height"));
+            Add($"glass{suffix}", $"G{number}", PartKind.Glass, $"glass{ofMany}", filling.SafetyGlazing ?? "glass", null, size, size, false,
+                null, null, [], null, null, null, Centred(visible, size.Width.Length, size.Length.Length), visible.Corners);
+            if (string.IsNullOrWhiteSpace(filling.SafetyGlazing))
+            {
+                Report(Rules.NoSafetyGlazing, $"Nothing says whether this pane is safety glazing.",
+                    $"Decide and note it; tempered glass must be ordered to size. Ask the local official.", "safetyGlazing", $"glass{suffix}");
+            }
+
+            return;
+        }
+
+        var stock = filling.Stock is null ? null : standard.Standard.StockOf(filling.Stock);
+        if (stock is null)
+        {
+            Report(Rules.DesignMissing, $"The panel{ofMany} names stock that the house standard does not have.", $"Name stock of the standard.", "panel/stock");
+            return;
+        }
+
+        var sheet = filling.Kind == PanelKind.FlatSheet;
+        var grain = GrainOr(filling.Grain);
+        var upright = grain == GrainDirection.Vertical;
+        var across = sheet ? filling.GluedIn ? null : standard[Settings.SheetClearance] : standard[Settings.ClearanceAcross];
+        var along = sheet ? across : standard[Settings.ClearanceAlong];
+        Worked Size(Worked clear, Worked? clearance, string measure)
+        {
+            var full = clear + (2 * depth);
+            return (clearance is null || clearance.Amount.IsZero ? full : full - (2 * clearance)).As($"panel {measure}", $"leaf/panel{suffix}.{measure}");
+        }
+
+        var horizontal = Size(light.Width, upright ? across : along, "width");
+        var vertical = Size(light.Height, upright ? along : across, "height");
+        var finished = upright ? new PartSize(horizontal, vertical) : new PartSize(vertical, horizontal);
+        var segment = $"panel{suffix}";
+        IReadOnlyList<EdgeWork> work = filling.Kind == PanelKind.Raised ? [EdgeWork.JoinStaves, EdgeWork.RaiseFourEdges] : sheet ? [] : [EdgeWork.JoinStaves];
+        Add(segment, $"P{number}", PartKind.Panel, filling.Kind switch
+        {
+            PanelKind.Raised => $"raised panel{ofMany}",
+            PanelKind.FlatSheet => $"sheet panel{ofMany}",
+            _ => $"flat panel{ofMany}",
+        }, filling.Species ?? design.Species, stock, finished, finished, !sheet, grain, filling.Kind == PanelKind.Raised ? cutters.FaceDown : null, work, null, null, null,
+            Centred(visible, horizontal.Length, vertical.Length), visible.Corners);
+        CheckPanel(filling, segment, finished, horizontal, vertical, cutters, depth, across, along);
+    }
+
+    private static Rectangle Centred(Rectangle visible, Length width, Length height) => new(
+        visible.X + ((visible.Width - width) / 2), visible.Y + ((visible.Height - height) / 2), width, height);
+
+    private void AddCheckSums(
+        Members members, Worked railLength, Worked? reach, bool mitred, List<Worked> midRails, List<Worked> lightHeights,
+        List<Worked?> rows, List<List<Worked>> rowWidths)
+    {
+        for (var row = 0; row < rowWidths.Count; row++)
+        {
+            List<Worked> terms = [members.Left];
+            for (var i = 0; i < rowWidths[row].Count; i++)
+            {
+                if (i > 0)
+                    terms.Add(rows[row]!);
+                terms.Add(rowWidths[row][i]);
+            }
+
+            terms.Add(members.Right);
+            checkSums.Add(new(rowWidths.Count == 1 ? "across" : $"across row {row + 1}", terms, Width));
+        }
+
+        if (!mitred)
+        {
+            var between = (reach is null ? railLength : railLength - (2 * reach)).As("rail between its shoulders", "leaf/rail.between");
+            checkSums.Add(new("across a rail", [members.Left, between, members.Right], Width));
+        }
+
+        List<Worked> column = [members.Bottom];
+        for (var row = 0; row < lightHeights.Count; row++)
+        {
+            column.Add(lightHeights[row]);
+            if (row < midRails.Count)
+                column.Add(midRails[row]);
+        }
+
+        column.Add(members.Top);
+        checkSums.Add(new("upwards", column, Height));
+    }
+}
