@@ -15,7 +15,7 @@ internal sealed class BreakdownBuilder
     private readonly Course course;
     private readonly StandardInForce courseStandard;
     private readonly List<Finding> findings = [];
-    private readonly Dictionary<int, HashSet<int>> numbersTaken = [];
+    private readonly Dictionary<string, string> labels = [];
     private readonly Dictionary<string, int> order = [];
 
     private BreakdownBuilder(Course course, HouseStandard standard)
@@ -28,13 +28,7 @@ internal sealed class BreakdownBuilder
 
     private Breakdown Build()
     {
-        foreach (var project in course.Projects)
-        {
-            var taken = numbersTaken.TryGetValue(project.Bench, out var known) ? known : numbersTaken[project.Bench] = [];
-            foreach (var number in project.Pieces.SelectMany(piece => piece.Faces).SelectMany(Numbers))
-                taken.Add(number);
-        }
-
+        NumberFronts();
         var projects = course.Projects.Select(BuildProject).ToList();
         var sorted = findings
             .OrderBy(finding => order.GetValueOrDefault(FirstSegment(finding.Place.Path), int.MaxValue))
@@ -42,8 +36,24 @@ internal sealed class BreakdownBuilder
         return new(course, courseStandard.Standard, projects, sorted);
     }
 
-    private static IEnumerable<int> Numbers(Face face) =>
-        [.. OpeningsOf(face).Select(opening => opening.Number).OfType<int>(), .. face.Fronts.Select(front => front.Number).OfType<int>()];
+    // Fronts without a number of their own are counted through the bench in the order of the document.
+    private void NumberFronts()
+    {
+        foreach (var bench in course.Projects.GroupBy(project => project.Bench))
+        {
+            var fronts = bench.SelectMany(project => project.Pieces).SelectMany(piece => piece.Faces)
+                .SelectMany(face => OpeningsOf(face).Select(opening => (opening.Id, opening.Number))
+                    .Concat(face.Fronts.Select(front => (front.Id, front.Number)))).ToList();
+            var taken = fronts.Select(front => front.Number).OfType<int>().ToHashSet();
+            var next = 1;
+            foreach (var (id, number) in fronts)
+            {
+                while (number is null && !taken.Add(next))
+                    next++;
+                labels[id] = string.Create(CultureInfo.InvariantCulture, $"{bench.Key}·{number ?? next}");
+            }
+        }
+    }
 
     private static IEnumerable<Opening> OpeningsOf(Face face)
     {
@@ -57,19 +67,6 @@ internal sealed class BreakdownBuilder
     }
 
     private static string FirstSegment(string path) => path.IndexOf('/') is var slash && slash < 0 ? path : path[..slash];
-
-    private string NextLabel(int bench, int? number)
-    {
-        var taken = numbersTaken[bench];
-        var next = number ?? 1;
-        if (number is null)
-        {
-            while (!taken.Add(next))
-                next++;
-        }
-
-        return string.Create(CultureInfo.InvariantCulture, $"{bench}·{next}");
-    }
 
     private ProjectBreakdown BuildProject(Project project)
     {
@@ -87,8 +84,7 @@ internal sealed class BreakdownBuilder
             foreach (var site in faces[face.Id])
             {
                 order[site.Opening.Id] = order.Count;
-                var label = NextLabel(project.Bench, site.Opening.Number);
-                fronts.Add(site.Opening.Id, new(site, standard.With(OriginKind.Opening, site.Opening.Id, site.Opening.Overrides), label, findings));
+                fronts.Add(site.Opening.Id, new(site, standard.With(OriginKind.Opening, site.Opening.Id, site.Opening.Overrides), labels[site.Opening.Id], findings));
             }
 
             KeepInLine(faces[face.Id], fronts);
@@ -102,7 +98,7 @@ internal sealed class BreakdownBuilder
         [
             .. piece.Faces.SelectMany(face =>
                 faces[face.Id].Select(site => Finish(fronts[site.Opening.Id], sized[site.Opening.Id], fronts, designs))
-                    .Concat(face.Fronts.Select(front => Loose(project, face, front, standard, designs)))),
+                    .Concat(face.Fronts.Select(front => Loose(face, front, standard, designs)))),
         ])).ToList();
         AcceptHazards(project, firstFinding);
         return Withhold(new(project, standard, pieces), firstFinding);
@@ -215,10 +211,10 @@ internal sealed class BreakdownBuilder
             front.Site.Place is null ? null : front.Outline.Shifted(origin.X, origin.Y), leaves);
     }
 
-    private SizedFront Loose(Project project, Face face, LooseFront front, StandardInForce standard, Dictionary<string, DoorDesign> designs)
+    private SizedFront Loose(Face face, LooseFront front, StandardInForce standard, Dictionary<string, DoorDesign> designs)
     {
         order[front.Id] = order.Count;
-        var label = NextLabel(project.Bench, front.Number);
+        var label = labels[front.Id];
         var inForce = standard.With(OriginKind.Opening, front.Id, front.Overrides);
         Given Typed(string key, string words, LengthEntry entry) => new($"front/{key}", words, entry.Value, new(OriginKind.Opening, $"{front.Id}/{key}"));
 

@@ -238,7 +238,7 @@ internal sealed class FrontSizing
 
             if (doors.Lapped)
                 rabbeted.Add(i == 0 ? Side.Right : Side.Left);
-            leaves.Add(new(path, $"{Label}{LeafNames.Code(names[i])}", LeafNames.Words(names[i], count), widths[i], leafHeight, entry.Hinge, false,
+            leaves.Add(new(path, $"{Label}{LeafNames.Code(names[i])}", LeafNames.Words(names[i], count, entry.Hinge), widths[i], leafHeight, entry.Hinge, false,
                 entry.Design ?? doors.Design, leafStandard(path, standard, entry), place, rabbeted)
             {
                 Tapers = doors.Mount == Mount.Inset && opening.Readings?.Fit == OutOfSquareFit.PlaneToFit ? Figure.Tapers : new Dictionary<Side, Length>(),
@@ -311,7 +311,7 @@ internal sealed class FrontSizing
                 rabbeted.Add(Side.Top);
             if (drawers.Mount == Mount.Lipped && i == count - 1)
                 rabbeted.Add(Side.Bottom);
-            leaves.Add(new($"{opening.Id}/{segment}", $"{Label}{code}", LeafNames.Words(segment, count), leafWidth, heights[i], HingeSide.None, true,
+            leaves.Add(new($"{opening.Id}/{segment}", $"{Label}{code}", LeafNames.Words(segment, count, HingeSide.None), leafWidth, heights[i], HingeSide.None, true,
                 drawers.Design, standard, place, rabbeted)
             { GrainRunsThrough = drawers.GrainRunsThrough });
             top -= heights[i].Length + gap.Length;

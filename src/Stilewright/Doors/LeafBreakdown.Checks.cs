@@ -92,14 +92,7 @@ internal sealed partial class LeafBreakdown
     {
         if (arch is null)
             return true;
-        var span = clearWidth.Length;
-        if (arch.PerLight)
-        {
-            var row = end == "top" ? int.MaxValue : 1;
-            var count = MidStilesIn(row);
-            span = (span - (standard[Settings.MidStile].Length * count)) / (count + 1);
-        }
-
+        var span = Span(arch, end, clearWidth).Length;
         if (arch.Shoulder is { } shoulder)
             span -= shoulder.Value * 2;
         var most = arch.Family is ArchFamily.Eyebrow or ArchFamily.Stepped or ArchFamily.HalfRound ? span / 2 : clearHeight.Length;
@@ -246,54 +239,41 @@ internal sealed partial class LeafBreakdown
     private void CheckMachines()
     {
         var frame = parts.Where(part => part.Kind is PartKind.Stile or PartKind.Rail or PartKind.MidRail or PartKind.MidStile).ToList();
-        foreach (var machine in standard.Standard.Machines)
-        {
-            if (machine.Kind == MachineKind.Sander)
-                continue;
-            if (machine.Shortest is { } shortest)
-                CheckShort(machine, shortest.Value, frame);
-            if (machine.Narrowest is { } narrowest)
-            {
-                var narrow = frame.Where(part => part.GlueUp.Width.Length < narrowest.Value).ToList();
-                if (narrow.Count > 0)
-                {
-                    ReportParts(Rules.NarrowForMachine, narrow,
-                        $"{Names(narrow)} {narrow.Min(part => part.GlueUp.Width.Length)} wide; {machine.Name} takes nothing narrower than {narrowest.Value}.",
-                        $"Work a wider blank and rip it afterwards, or use a holder with featherboards.");
-                }
-            }
-        }
+        var machines = standard.Standard.Machines.Where(machine => machine.Kind != MachineKind.Sander).ToList();
+        var shaper = machines.Where(machine => machine.Kind == MachineKind.Shaper).ToList();
+        var flattening = machines.Where(machine => machine.Kind != MachineKind.Shaper).ToList();
+
+        CheckSize(machines, machine => machine.Narrowest, frame, part => part.GlueUp.Width, (narrow, least, takers, limit) => new(Rules.NarrowForMachine, narrow,
+            $"{Names(narrow)} {least} wide; {takers} nothing narrower than {limit}.",
+            $"Work a wider blank and rip it afterwards, or use a holder with featherboards."));
+        var coped = frame.Where(part => part.Work.Contains(EdgeWork.CopeBothEnds)).ToList();
+        CheckSize(shaper, machine => machine.Shortest, coped, part => part.GlueUp.Length, (few, least, takers, limit) => new(Rules.ShortForCoping, few,
+            $"{Names(few)} {least} long; {takers} nothing under {limit} for coping by hand.",
+            $"Cope a double-wide blank, stick both edges, then rip it in two; or use a sled with clamp and backer. A longer blank cut afterwards helps sticking only, never coping."));
+        CheckSize(shaper, machine => machine.Shortest, [.. frame.Except(coped)], part => part.GlueUp.Length, (few, least, takers, limit) => new(Rules.ShortForSticking, few,
+            $"{Names(few)} {least} long; {takers} nothing under {limit} by hand.",
+            $"Stick a longer blank and cut it to length afterwards, or use a holder."));
+        CheckSize(flattening, machine => machine.Shortest, frame, part => part.Rough!.Length, (few, least, takers, limit) => new(Rules.ShortForMachine, few,
+            $"{Names(few)} {least} long in the rough; {takers} nothing under {limit}.",
+            $"Joint and plane them as one longer blank and crosscut afterwards."));
     }
 
-    private void CheckShort(Machine machine, Length shortest, List<Part> frame)
+    private sealed record PartsFinding(Rule Rule, List<Part> Parts, FormattableString Problem, FormattableString Advice);
+
+    // One finding for all machines that stop at the same limit.
+    private void CheckSize(
+        List<Machine> machines, Func<Machine, LengthEntry?> limitOf, List<Part> candidates, Func<Part, Worked> sizeOf,
+        Func<List<Part>, Length, string, Length, PartsFinding> tell)
     {
-        if (machine.Kind == MachineKind.Shaper)
+        foreach (var group in machines.Where(machine => limitOf(machine) is not null).GroupBy(machine => limitOf(machine)!.Value.Value))
         {
-            var coped = frame.Where(part => part.Work.Contains(EdgeWork.CopeBothEnds) && part.GlueUp.Length.Length < shortest).ToList();
-            if (coped.Count > 0)
-            {
-                ReportParts(Rules.ShortForCoping, coped,
-                    $"{Names(coped)} {coped.Min(part => part.GlueUp.Length.Length)} long; {machine.Name} copes nothing under {shortest} by hand.",
-                    $"Cope a double-wide blank, stick both edges, then rip it in two; or use a sled with clamp and backer. A longer blank cut afterwards helps sticking only, never coping.");
-            }
-
-            var stuck = frame.Except(coped).Where(part => part.GlueUp.Length.Length < shortest).ToList();
-            if (stuck.Count > 0)
-            {
-                ReportParts(Rules.ShortForSticking, stuck,
-                    $"{Names(stuck)} {stuck.Min(part => part.GlueUp.Length.Length)} long; {machine.Name} takes nothing under {shortest} by hand.",
-                    $"Stick a longer blank and cut it to length afterwards, or use a holder.");
-            }
-
-            return;
-        }
-
-        var rough = frame.Where(part => part.Rough!.Length.Length < shortest).ToList();
-        if (rough.Count > 0)
-        {
-            ReportParts(Rules.ShortForMachine, rough,
-                $"{Names(rough)} {rough.Min(part => part.Rough!.Length.Length)} long in the rough; {machine.Name} takes nothing under {shortest}.",
-                $"Joint and plane them as one longer blank and crosscut afterwards.");
+            var under = candidates.Where(part => sizeOf(part).Length < group.Key).ToList();
+            if (under.Count == 0)
+                continue;
+            var names = group.Select(machine => machine.Name).ToList();
+            var takers = names.Count == 1 ? $"{names[0]} takes" : $"{string.Join(", ", names.SkipLast(1))} and {names[^1]} take";
+            var found = tell(under, under.Min(part => sizeOf(part).Length), takers, group.Key);
+            findings.Add(new(found.Rule, new(under[0].Path), found.Problem, found.Advice) { AlsoAt = [.. under.Skip(1).Select(part => new Place(part.Path))] });
         }
     }
 
@@ -309,7 +289,4 @@ internal sealed partial class LeafBreakdown
         var all = names.Count == 1 ? names[0] : $"{string.Join(", ", names.SkipLast(1))} and {names[^1]}";
         return some.Count == 1 ? $"The {some[0].Name} is" : $"{char.ToUpperInvariant(all[0])}{all[1..]} are";
     }
-
-    private void ReportParts(Rule rule, List<Part> some, FormattableString problem, FormattableString advice) =>
-        findings.Add(new(rule, new(some[0].Path), problem, advice) { AlsoAt = [.. some.Skip(1).Select(part => new Place(part.Path))] });
 }

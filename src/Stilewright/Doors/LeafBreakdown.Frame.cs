@@ -45,6 +45,7 @@ internal sealed partial class LeafBreakdown
         var lights = new List<Light>();
         var y = members.Bottom.Length;
         var midStileNumber = 0;
+        var midStileCount = rowWidths.Sum(row => row.Count - 1);
         for (var row = 0; row < lightHeights.Count; row++)
         {
             var x = members.Left.Length;
@@ -55,7 +56,7 @@ internal sealed partial class LeafBreakdown
                 if (i < rowWidths[row].Count - 1)
                 {
                     midStileNumber++;
-                    AddMidStile(stock, midStileNumber, rows[row]!, lightHeights[row], reach, joint, x, y, row, lightHeights.Count, topRise, bottomRise, clearWidth);
+                    AddMidStile(stock, midStileNumber, midStileCount, rows[row]!, lightHeights[row], reach, joint, x, y, row, lightHeights.Count, topRise, bottomRise, clearWidth);
                     x += rows[row]!.Length;
                 }
             }
@@ -139,14 +140,30 @@ internal sealed partial class LeafBreakdown
             ? (clearWidth + (2 * Entered("joint.cut-back", "moulding cut back", design.CutBack!.Value, "cutBack"))).As("shoulder to shoulder", "leaf/rail.shoulder")
             : clearWidth;
 
+    // Sight line to sight line: of the leaf, or of each light where each has its own arch.
+    private Worked Span(Arch arch, string end, Worked clearWidth)
+    {
+        if (!arch.PerLight || MidStilesUnder(end) is not { } row)
+            return clearWidth;
+        var width = Entered("stile.mid.width", "mid stile width", row.Width, $"midStiles/{row.Row}/width", Settings.MidStile);
+        return ((clearWidth - (row.Count == 1 ? width : row.Count * width)) / (row.Count + 1)).As("span of each arch", $"leaf/arch.{end}.span");
+    }
+
+    private MidStileRow? MidStilesUnder(string end)
+    {
+        var rows = (design.MidRails is null ? 0 : design.MidRails.Places.Count > 0 ? design.MidRails.Places.Count : design.MidRails.Count ?? 0) + 1;
+        return design.MidStiles.FirstOrDefault(each => each.Row == (end == "top" ? rows : 1));
+    }
+
     private Worked? Rise(Arch? arch, string end, Worked clearWidth)
     {
         if (arch is null)
             return null;
         if (arch.Family == ArchFamily.HalfRound)
         {
+            var span = Span(arch, end, clearWidth);
             var shoulder = arch.Shoulder is { } flat && !flat.Value.IsZero ? Entered($"arch.{end}.shoulder", "shoulder", flat, $"{end}Arch/shoulder") : null;
-            return ((shoulder is null ? clearWidth : clearWidth - (2 * shoulder)) / 2).As("rise", $"leaf/arch.{end}.rise");
+            return ((shoulder is null ? span : span - (2 * shoulder)) / 2).As("rise", $"leaf/arch.{end}.rise");
         }
 
         return arch.Rise is { } rise ? Entered($"arch.{end}.rise", "rise", rise, $"{end}Arch/rise") : null;
@@ -189,7 +206,7 @@ internal sealed partial class LeafBreakdown
                 new(isLeft ? default : w - r, default, width.Length, h), visible);
         }
 
-        foreach (var end in new[] { Side.Bottom, Side.Top })
+        foreach (var end in new[] { Side.Top, Side.Bottom })
         {
             var isTop = end == Side.Top;
             var narrow = isTop ? members.Top : members.Bottom;
@@ -235,9 +252,9 @@ internal sealed partial class LeafBreakdown
     private bool LeavesRemainder { get; set; }
 
     private ArchShape Shape(Arch arch, Worked clearWidth, Worked rise, string end) => new(
-        arch.Family, clearWidth, rise,
+        arch.Family, Span(arch, end, clearWidth), rise,
         arch.Shoulder is { } shoulder ? Entered($"arch.{end}.shoulder", "shoulder", shoulder, $"{end}Arch/shoulder") : null,
-        arch.PerLight ? MidStilesIn(end == "top" ? int.MaxValue : 1) + 1 : 1);
+        arch.PerLight ? (MidStilesUnder(end)?.Count ?? 0) + 1 : 1);
 
     private static Worked Grown(Worked width, Worked trim, string label, string key) =>
         trim.Amount.IsZero ? width : (width + (trim / 2)).As(label, key);
@@ -268,10 +285,10 @@ internal sealed partial class LeafBreakdown
     }
 
     private void AddMidStile(
-        Stock stock, int number, Worked width, Worked lightHeight, Worked? reach, EdgeWork joint, Length x, Length y,
+        Stock stock, int number, int count, Worked width, Worked lightHeight, Worked? reach, EdgeWork joint, Length x, Length y,
         int row, int rowCount, Worked? topRise, Worked? bottomRise, Worked clearWidth)
     {
-        var segment = $"stile.mid.{number}";
+        var segment = count == 1 ? "stile.mid" : $"stile.mid.{number}";
         var height = lightHeight;
         var bottom = y;
         // Under an arch the mid stile stands where the rail is straight, at the spring line.
@@ -290,18 +307,11 @@ internal sealed partial class LeafBreakdown
 
         var length = (reach is null ? height : height + (2 * reach)).As("mid stile length", $"leaf/{segment}.length");
         var extent = reach?.Length ?? default;
-        Add(segment, $"MS{number}", PartKind.MidStile, $"mid stile {number} from the bottom left", design.Species, stock,
+        Add(segment, count == 1 ? "MS" : $"MS{number}", PartKind.MidStile, count == 1 ? "mid stile" : $"mid stile {number} from the bottom left", design.Species, stock,
             new(width, length), new(width, length), true, GrainDirection.Vertical, standard.Standard.Cutter(design.Cutters!)!.FaceDown,
             [joint, EdgeWork.StickBothEdges], null, null, height,
             new(x, bottom - extent, width.Length, length.Length),
             new Rectangle(x, y, width.Length, lightHeight.Length).Corners);
-    }
-
-    private int MidStilesIn(int row)
-    {
-        var rows = (design.MidRails is null ? 0 : design.MidRails.Places.Count > 0 ? design.MidRails.Places.Count : design.MidRails.Count ?? 0) + 1;
-        var wanted = Math.Min(row, rows);
-        return design.MidStiles.FirstOrDefault(each => each.Row == wanted)?.Count ?? 0;
     }
 
     // Widths of the mid rails from the bottom up, and the clear heights of the rows of lights; null where they do not fit.

@@ -46,9 +46,15 @@ internal static class LeafNames
     };
 
     /// <summary>What people call a leaf.</summary>
-    public static string Words(string segment, int count) => segment switch
+    public static string Words(string segment, int count, HingeSide hinge) => segment switch
     {
-        "leaf" => "door",
+        "leaf" => hinge switch
+        {
+            HingeSide.Top => "lift-up door",
+            HingeSide.Bottom => "flap",
+            HingeSide.None => "fixed panel",
+            _ => "door",
+        },
         "leaf.left" => "left door",
         "leaf.middle" => "middle door",
         "leaf.right" => "right door",

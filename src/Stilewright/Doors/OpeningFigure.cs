@@ -95,14 +95,14 @@ public sealed record OpeningFigure(
         ];
 
         var around = !inset || readings.Fit == OutOfSquareFit.PlaneToFit;
-        var square = topLeftX is null && left.Equals(right);
+        var square = topLeftX is null && left.Length == right.Length;
         var rectangleLeft = topLeftX is null ? null : around
             ? (Worked)new Least([Zero("bottom left corner"), topLeftX]) : new Greatest([Zero("bottom left corner"), topLeftX]);
         var rectangleRight = topRightX is null ? null : around
             ? (Worked)new Greatest([bottom, topRightX]) : new Least([bottom, topRightX]);
 
         var width = rectangleLeft is null ? bottom : rectangleRight! - rectangleLeft;
-        var height = left.Equals(right) ? left : around ? (Worked)new Greatest([left, right]) : new Least([left, right]);
+        var height = left.Length == right.Length ? left : around ? (Worked)new Greatest([left, right]) : new Least([left, right]);
         if (Counts(widthBow))
             width += widthBow!;
         if (Counts(heightBow))
@@ -111,7 +111,7 @@ public sealed record OpeningFigure(
         var offset = new Point(
             (rectangleLeft?.Length ?? default) - (Counts(widthBow) ? widthBow!.Length / 2 : default),
             -(Counts(heightBow) ? heightBow!.Length / 2 : default));
-        var reason = square && widthBow is null && heightBow is null
+        var reason = square && !Counts(widthBow) && !Counts(heightBow)
             ? lean is null ? "as measured; squareness not read" : "as measured, and square"
             : readings.Fit == OutOfSquareFit.PlaneToFit && inset ? "the largest reading, to be planed to the opening"
             : around ? "the smallest upright rectangle round the opening" : "the largest upright rectangle inside the opening";

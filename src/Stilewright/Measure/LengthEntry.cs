@@ -5,15 +5,6 @@ namespace Stilewright.Measure;
 /// <param name="Value">Its exact value.</param>
 public readonly record struct LengthEntry(string Text, Length Value)
 {
-    /// <summary>An entry written the way the program writes it, in the given unit.</summary>
-    public static LengthEntry Of(Length value, LengthUnit unit)
-    {
-        var amount = unit == LengthUnit.Inch ? value.Inches : value.Millimetres;
-        return new(unit == LengthUnit.Inch
-            ? new LengthFormat(LengthUnit.Inch, 64).IsExact(value) ? new LengthFormat(LengthUnit.Inch, 64).Print(value) : $"{amount} in"
-            : $"{amount.ToDecimal()} mm", value);
-    }
-
     public bool Equals(LengthEntry other) => Value == other.Value;
     public override int GetHashCode() => Value.GetHashCode();
 }

@@ -58,8 +58,8 @@ public static class Settings
 
     public static Setting Step { get; } = new("cut.step", "cutting step",
         "The finest step the shop cuts to; leaf sizes are put on it",
-        Length, "1/32", "0.5 mm", Source.Published("finish to 1/32: public trade thread on sizing cabinet doors to tolerances, 2013"),
-        Overridable: false) { MayBeZero = false };
+        Length, "1/32", "0.5 mm", Source.Published("finish to 1/32: public trade thread on sizing cabinet doors to tolerances, 2013"))
+    { MayBeZero = false };
 
     public static Setting BankRemainder { get; } = new("cut.bank-remainder", "remainder of a bank",
         "Which front of a bank takes what is left over by the cutting step",
