@@ -14,7 +14,6 @@ internal sealed partial class LeafBreakdown
     private readonly List<Finding> findings;
     private readonly List<Part> parts = [];
     private readonly List<CheckSum> checkSums = [];
-    private readonly OriginKind designOrigin;
 
     private LeafBreakdown(LeafPlan plan, DoorDesign design, List<Finding> findings)
     {
@@ -22,7 +21,6 @@ internal sealed partial class LeafBreakdown
         this.design = design;
         this.findings = findings;
         standard = plan.Standard;
-        designOrigin = OriginKind.Design;
     }
 
     public static SizedLeaf Of(LeafPlan plan, DoorDesign? design, List<Finding> findings)
@@ -49,7 +47,7 @@ internal sealed partial class LeafBreakdown
         findings.Add(new(rule, new(part is null ? plan.Path : $"{plan.Path}/{part}", field), problem, advice));
 
     private Given Entered(string key, string label, LengthEntry entry, string field) =>
-        new($"leaf/{key}", label, entry.Value, new(designOrigin, $"design/{design.Id}/{field}"));
+        new($"leaf/{key}", label, entry.Value, new(OriginKind.Design, $"design/{design.Id}/{field}"));
 
     private Worked Entered(string key, string label, LengthEntry? entry, string field, Setting otherwise) =>
         entry is { } value ? Entered(key, label, value, field) : standard[otherwise];

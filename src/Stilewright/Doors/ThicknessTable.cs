@@ -6,7 +6,7 @@ namespace Stilewright.Doors;
 
 /// <summary>Nominal thicknesses of rough hardwood lumber, in quarters of an inch.</summary>
 /// <remarks>NHLA standard thicknesses, alike in three secondary publications.</remarks>
-internal static class ThicknessTable
+public static class ThicknessTable
 {
     private static readonly Source Nhla = Source.Published("NHLA standard thicknesses (secondary publications)");
 
