@@ -199,18 +199,13 @@ internal sealed class FrontSizing
                 if (!gap.Amount.IsPositive && widths.All(leaf => leaf.Amount.IsPositive))
                 {
                     findings.Add(new(Rules.NoGapInPair, Here("overrides/gap.pair"),
-                        $"The leaves meet with {gap.Length} between them.", $"Leave a gap of {standard[Settings.GapOfPair]}, or lap the meeting edges."));
+                        $"The leaves meet with {gap.Length} between them.", $"Leave a gap of {standard[LapsOver ? Settings.GapOfPair : Settings.InsetGapOfPair]}, or lap the meeting edges."));
                 }
             }
         }
 
-        if (widths.Any(leaf => !leaf.Amount.IsPositive))
-        {
-            findings.Add(new(Rules.NothingLeft, Here("filling/leaves"),
-                $"Nothing is left of a leaf: {string.Join(", ", widths.Select(leaf => leaf.Length.Inches.ToDecimal().ToString("0.###", System.Globalization.CultureInfo.InvariantCulture)))} in wide.",
-                $"Reduce a given width or the gaps."));
+        if (!Remains(widths, leafHeight))
             return (width, height, gap, []);
-        }
 
         // A single leaf keeps the overlay asked for at its hinges; what the step moves shows on the other edge.
         var edges = NaturalEdges;
@@ -247,6 +242,20 @@ internal sealed class FrontSizing
         }
 
         return (width, height, gap, leaves);
+    }
+
+    // The cutting step may take the little that gaps and given widths leave.
+    private bool Remains(IReadOnlyList<Worked> widths, Worked height)
+    {
+        var narrowest = widths.Min(width => width.Length);
+        if (narrowest > default(Length) && height.Amount.IsPositive)
+            return true;
+        findings.Add(new(Rules.NothingLeft, Here("filling"),
+            narrowest > default(Length)
+                ? (FormattableString)$"On the cutting step the front comes to {height.Length} high."
+                : $"Nothing is left of a leaf: the narrowest comes to {narrowest} wide.",
+            $"Check the opening, the widths given and the gaps."));
+        return false;
     }
 
     private Length Bottom() => Figure.Offset.Y + (LapsOver ? -reach[Side.Bottom].Length : reach[Side.Bottom].Length);
@@ -287,6 +296,8 @@ internal sealed class FrontSizing
         var leafWidth = width.On(step, Direction).As("front width on the step", "leaf/width");
         var whole = height.On(step, Direction).As(count == 1 ? "front height on the step" : "bank height on the step", count == 1 ? "leaf/height" : "front/height.stepped");
         var gap = LapsOver ? standard[Settings.GapInBank] : standard[Settings.InsetGapOfPair];
+        if (!Remains([leafWidth], whole))
+            return (width, height, null, []);
         var heights = count == 1 ? [whole] : BankHeights(drawers, whole, gap, step);
         var failed = heights.Any(each => !each.Amount.IsPositive);
         if (failed)

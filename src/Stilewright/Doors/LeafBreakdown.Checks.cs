@@ -104,6 +104,28 @@ internal sealed partial class LeafBreakdown
         return false;
     }
 
+    // At the stiles an arched rail is deeper by its rise: there it must clear the mid rail, or the arched rail opposite.
+    private bool ArchesClear(Worked? topRise, Worked? bottomRise, List<Worked> lightHeights)
+    {
+        if (lightHeights.Count == 1)
+        {
+            return topRise is null || bottomRise is null
+                || Clears(topRise.Length + bottomRise.Length, lightHeights[0].Length, "two arches together rise", "topArch/rise");
+        }
+
+        return (topRise is null || Clears(topRise.Length, lightHeights[^1].Length, "top arch rises", "topArch/rise"))
+            & (bottomRise is null || Clears(bottomRise.Length, lightHeights[0].Length, "bottom arch rises", "bottomArch/rise"));
+
+        bool Clears(Length rise, Length clear, string what, string field)
+        {
+            if (rise < clear)
+                return true;
+            Report(Rules.ArchTooHigh, $"The {what} {rise}, and the light is {clear} high.",
+                $"Keep the rise under {clear}, or make the light higher.", field);
+            return false;
+        }
+    }
+
     private void CheckCrown(Worked narrow, string segment, string label)
     {
         var cutters = standard.Standard.Cutter(design.Cutters!)!;
@@ -112,7 +134,7 @@ internal sealed partial class LeafBreakdown
         if (left < least)
         {
             Report(Rules.CrownThin, $"The {label} is {narrow} at its narrowest; its groove leaves {left} of wood there, less than {least}.",
-                $"Make the rail at least {least + cutters.GrooveDepth.Value} wide at its narrowest.", "topRail", segment);
+                $"Make the rail at least {least + cutters.GrooveDepth.Value} wide at its narrowest.", segment == "rail.top" ? "topRail" : "bottomRail", segment);
         }
     }
 

@@ -27,7 +27,7 @@ internal sealed partial class LeafBreakdown
             return;
 
         var midRails = MidRailLayout(clearHeight, members, out var lightHeights);
-        if (midRails is null)
+        if (midRails is null || !ArchesClear(topRise, bottomRise, lightHeights))
             return;
         var rows = RowLayout(clearWidth, lightHeights.Count, out var rowWidths);
         if (rows is null)
@@ -372,7 +372,16 @@ internal sealed partial class LeafBreakdown
         {
             var bad = heights.FindIndex(height => !height.Amount.IsPositive);
             if (bad < 0)
-                return true;
+            {
+                var least = standard[Settings.LeastLight];
+                var low = heights.FindIndex(height => height.Length < least.Length);
+                if (low < 0)
+                    return true;
+                Report(Rules.LightTooSmall, $"Row {low + 1} of lights, counted from the bottom, comes to {heights[low].Length}; the standard's least is {least}.",
+                    $"Move or narrow the mid rails.", "midRails");
+                return false;
+            }
+
             Report(Rules.MidRailMisplaced, $"Row {bad + 1} of lights, counted from the bottom, comes to {heights[bad].Length}.",
                 $"Move or narrow the mid rails; the leaf is clear by {clearHeight.Length} between its outer rails.", "midRails");
             return false;
@@ -405,9 +414,10 @@ internal sealed partial class LeafBreakdown
             var rest = (free - (divided.Count == 1 ? each : divided.Count * each)).As("light width with the remainder", $"leaf/row.{row + 1}.light.remainder.width");
             if (rest.Amount == each.Amount)
                 rest = each;
-            if (!each.Amount.IsPositive || !rest.Amount.IsPositive)
+            if (Length.Least(each.Length, rest.Length) is var narrowest && narrowest < standard[Settings.LeastLight].Length)
             {
-                Report(Rules.LightTooSmall, $"The lights of row {row + 1} come to {each.Length} in width.", $"Use fewer or narrower mid stiles.", "midStiles");
+                Report(Rules.LightTooSmall, $"The lights of row {row + 1} come to {narrowest} in width; the standard's least is {standard[Settings.LeastLight]}.",
+                    $"Use fewer or narrower mid stiles.", "midStiles");
                 return null;
             }
 
