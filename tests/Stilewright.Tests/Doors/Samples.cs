@@ -32,6 +32,42 @@ internal static class Samples
         [new("project", 7, "Cupboard", [new("piece", "Cupboard", [new("face", FaceSide.Front, null, openings, [])])], null, [], [], [], SettingValues.None)],
         overrides);
 
+    /// <summary>An opening that has no readings of its own, for layouts.</summary>
+    public static Opening Hole(Filling filling, string id = "hole") => new(id, filling, null, null, null, null, null, null, SettingValues.None);
+
+    public static Face Face(string id, FaceLayout? layout, params IReadOnlyList<Opening> openings) => new(id, FaceSide.Front, layout, openings, []);
+
+    /// <summary>A face frame whose outer members are all 1 1/2 in wide.</summary>
+    public static FaceLayout Layout(string width, string height, Space space) => new(
+        In(width), In(height), new(In("1 1/2")), new(In("1 1/2")), In("1 1/2"), In("1 1/2"), space);
+
+    public static Course Faces(SettingValues overrides, params IReadOnlyList<Face> faces) => new(
+        "course", "Course", "inch", LengthUnit.Inch, [Design()],
+        [new("project", 7, "Cupboard", [new("piece", "Cupboard", faces)], null, [], [], [], SettingValues.None)],
+        overrides);
+
+    public static Course Accepting(Course course, string rule, string place, string reason) => course with
+    {
+        Projects = [course.Projects[0] with { Accepted = [new(rule, place, reason)] }],
+    };
+
+    /// <summary>One door on one opening without any overlay, so that leaf and opening have one size.</summary>
+    public static Course DoorOf(string width, string height, DoorDesign design, params (Setting Setting, string Value)[] settings) =>
+        Course(design, Set([(Settings.Overlay, "0"), .. settings]), Opening(width, height, Single()));
+
+    public static Breakdown Door(string width, string height, DoorDesign? design = null, params (Setting Setting, string Value)[] settings) =>
+        Break(DoorOf(width, height, design ?? Design(), settings));
+
+    public static HouseStandard Cutters(Func<CutterSet, CutterSet> change) => ShippedStandards.Inch with
+    {
+        Cutters = [.. ShippedStandards.Inch.Cutters.Select(change)],
+    };
+
+    public static HouseStandard Stocks(Func<Stock, Stock> change) => ShippedStandards.Inch with
+    {
+        Stocks = [.. ShippedStandards.Inch.Stocks.Select(change)],
+    };
+
     public static Breakdown Break(Course course) => Breakdown.Of(course, ShippedStandards.Inch);
 
     public static Part Part(this Breakdown breakdown, string path) =>

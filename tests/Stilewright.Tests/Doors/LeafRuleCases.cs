@@ -1,0 +1,114 @@
+using Stilewright.Doors;
+using Stilewright.Findings;
+using Stilewright.Projects;
+using Stilewright.Shop;
+using static Stilewright.Findings.Severity;
+using static Stilewright.Tests.Doors.Samples;
+
+namespace Stilewright.Tests.Doors;
+
+internal static class LeafRuleCases
+{
+    private static readonly DoorDesign Plain = Design();
+    private static readonly DoorDesign Mitred = Plain with { Construction = Construction.Mitred };
+    private static readonly MidRails Even = new(1, null, []);
+
+    public static IEnumerable<RuleCase> All =>
+    [
+        new(Rules.HingedToNothing, CannotBuild, "hole/leaf.middle", ["hinged on its left, where there is no frame", "\"hingedTo\": \"left\""], () => Three(null), () => Three("left")),
+        new(Rules.HingedToNothing, CannotBuild, "hole/leaf.middle", ["hinged to right, which is not the leaf on that side"], () => Three("right"), () => Three("left"), "wrong leaf"),
+        new(Rules.NoGapInPair, Caution, "hole", ["meet with 0 in", "gap of 1/8 in"], () => PairLeaf("12 1/2", Mount.Overlay), () => PairLeaf("12 15/32", Mount.Overlay)),
+        new(Rules.NoGapInPair, Caution, "hole", ["meet with 0 in", "gap of 3/32 in"], () => PairLeaf("12 13/32", Mount.Inset), () => PairLeaf("12 3/8", Mount.Inset), "inset"),
+        new(Rules.DesignMissing, CannotBuild, "hole/leaf", ["no door design 'plain'"], () => Door("15", "24", Plain with { Id = "other" }), () => Door("15", "24")),
+        new(Rules.DesignMissing, CannotBuild, "hole/leaf", ["cutters or stock"], () => Door("15", "24", Plain with { Stock = "none" }), () => Door("15", "24"), "stock"),
+        new(Rules.DesignMissing, CannotBuild, "hole/leaf", ["cutters or stock"], () => Door("15", "24", Plain with { Cutters = "none" }), () => Door("15", "24"), "cutters"),
+        new(Rules.DesignMissing, CannotBuild, "hole/leaf", ["The panel names stock"],
+            () => Door("15", "24", Plain with { Panel = Raised with { Stock = "none" } }), () => Door("15", "24"), "panel stock"),
+        new(Rules.DesignMissing, CannotBuild, "hole/leaf", ["names stock"],
+            () => Door("15", "24", Plain with { Construction = Construction.Slab, Stock = "none" }), () => Door("15", "24", Plain with { Construction = Construction.Slab }), "slab stock"),
+        new(Rules.NarrowerThanFrame, CannotBuild, "hole/leaf", ["4 1/2 in × 24 in", "stiles take 4 1/2 in"], () => Door("4 1/2", "24"), () => Door("4 17/32", "24")),
+        new(Rules.LightTooSmall, CannotBuild, "hole/leaf", ["31/32 in × 19 1/2 in", "least is 1 in"], () => Door("5 15/32", "24"), () => Door("5 1/2", "24")),
+        // 13 − 4 1/2 − 6 9/16 = 1 15/16, which makes two lights of 31/32.
+        new(Rules.LightTooSmall, CannotBuild, "hole/leaf", ["lights of row 1 come to 31/32 in"], () => Divided("13"), () => Divided("13 1/16"), "between mid stiles"),
+        new(Rules.LightTooSmall, CannotBuild, "hole/leaf", ["Row 1 of lights", "31/32 in"], () => MidRailAt("3 7/32"), () => MidRailAt("3 1/4"), "below a mid rail"),
+        // 2 × 1 1/2 + 2 × 1 1/4 + 1 + 2 × 1/8 − 2 × 3/8 = 6.
+        new(Rules.DrawerTooLow, CannotBuild, "hole/front.1", ["5 31/32 in high", "at least 6 in"], () => Drawer("5 31/32", false), () => Drawer("6", false)),
+        new(Rules.DrawerTooLow, CannotBuild, "hole/front.1", ["at least 6 in"], () => Drawer("5 31/32", false), () => Drawer("5 31/32", true), "made as a slab"),
+        new(Rules.DrawerMadeSlab, Note, "hole/front.1", ["5 31/32 in high", "needs 6 in"], () => Drawer("5 31/32", true), () => Drawer("6", true)),
+        new(Rules.StilesWithoutHand, Caution, "hole/leaf", ["2 1/4 in at the hinges and 2 in at the pull"], () => Handless("2"), () => Handless("2 1/4")),
+        new(Rules.MidRailMisplaced, CannotBuild, "hole/leaf", ["Row 1 of lights", "comes to 0 in", "clear by 19 1/2 in"], () => MidRailAt("2 1/4"), () => MidRailAt("2 9/32")),
+        new(Rules.NoSuchLight, CannotBuild, "hole/leaf", ["divides row 2", "has 1"],
+            () => Door("24", "24", Plain with { MidStiles = [new(2, 1)] }), () => Door("24", "24", Plain with { MidStiles = [new(1, 1)] })),
+        new(Rules.NoSuchLight, CannotBuild, "hole/leaf", ["fills light 2", "has 1"],
+            () => Door("15", "24", Plain with { Lights = [new(2, Raised)] }), () => Door("15", "24", Plain with { Lights = [new(1, Raised)] }), "fills"),
+        new(Rules.WideUndivided, Caution, "hole/leaf", ["24 1/32 in wide", "beyond 24 in"], () => Door("24 1/32", "30"), () => Door("24", "30")),
+        new(Rules.TallUndivided, Caution, "hole/leaf", ["60 1/32 in high", "over 60 in"], () => Door("15", "60 1/32"), () => Door("15", "60")),
+        new(Rules.TallUndivided, Caution, "hole/leaf", ["60 1/32 in high"], () => Door("15", "60 1/32"), () => Door("15", "60 1/32", Plain with { MidRails = Even }), "divided"),
+        new(Rules.UnequalTrim, Caution, "hole/leaf", ["5/32 in on width and 1/8 in on height"],
+            () => Door("15", "24", Mitred, (Settings.TrimWidth, "5/32")), () => Door("15", "24", Mitred)),
+        new(Rules.UnequalMitre, Caution, "hole/leaf", ["2 1/4 in, 2 1/4 in, 2 9/32 in and 2 9/32 in"],
+            () => Door("15", "24", Mitred with { TopRail = In("2 9/32"), BottomRail = In("2 9/32") }), () => Door("15", "24", Mitred)),
+        new(Rules.ArchOnMitre, CannotBuild, "hole/leaf", ["cannot take an arch"], () => Door("15", "24", Mitred with { TopArch = Eyebrow("2") }), () => Door("15", "24", Mitred)),
+        // The span is 15 − 4 1/2 = 10 1/2; one arc rises at most half of it.
+        new(Rules.ArchTooHigh, CannotBuild, "hole/leaf", ["rises 5 9/32 in over a span of 10 1/2 in", "at most 5 1/4 in"],
+            () => Door("15", "24", Plain with { TopArch = Eyebrow("5 9/32") }), () => Door("15", "24", Plain with { TopArch = Eyebrow("5 1/4") })),
+        // 10 − 4 1/2 = 5 1/2 between the rails, which two rises of 2 3/4 fill.
+        new(Rules.ArchTooHigh, CannotBuild, "hole/leaf", ["together rise 5 1/2 in", "5 1/2 in high"], () => BothArched("2 3/4"), () => BothArched("2 23/32"), "two arches meet"),
+        // 12 − 3 × 2 1/4 = 5 1/4 makes two lights of 2 5/8.
+        new(Rules.ArchTooHigh, CannotBuild, "hole/leaf", ["top arch rises 2 5/8 in", "2 5/8 in high"], () => ArchOverMidRail("2 5/8"), () => ArchOverMidRail("2 19/32"), "meets a mid rail"),
+        new(Rules.CrownThin, Caution, "hole/leaf/rail.top", ["1 3/32 in at its narrowest", "leaves 23/32 in", "less than 3/4 in", "at least 1 1/8 in"],
+            () => Door("15", "24", Plain with { TopRail = In("1 3/32"), TopArch = Eyebrow("2") }), () => Door("15", "24", Plain with { TopRail = In("1 1/8"), TopArch = Eyebrow("2") })),
+        new(Rules.MidStileUnderArch, CannotBuild, "hole/leaf/stile.mid.1", ["stands 9 in from the stile", "top rail"], () => Shouldered("9 31/32"), () => Shouldered("10")),
+        new(Rules.CopeTooLong, CannotBuild, "hole/leaf", ["13/32 in long", "3/8 in deep"], () => Coped("13/32"), () => Coped("3/8")),
+        new(Rules.StockOutsideCutters, CannotBuild, "hole/leaf", ["planed to 13/16 in", "27/32 in to 7/8 in"], () => Thinnest("27/32"), () => Thinnest("13/16")),
+        new(Rules.StockOutsideCutters, CannotBuild, "hole/leaf", ["planed to 13/16 in", "11/16 in to 25/32 in"], () => Thickest("25/32"), () => Thickest("13/16"), "thickest"),
+        // 13/16 less 1/32 from the face leaves 25/32; the back may lose 1/32 more.
+        new(Rules.FinalTooThin, Caution, "hole/leaf", ["ends at 23/32 in", "least of 3/4 in", "Plane to 27/32 in"], () => Sanded("1/16"), () => Sanded("1/32")),
+    ];
+
+    private static Arch Eyebrow(string rise) => new(ArchFamily.Eyebrow, In(rise));
+
+    private static Breakdown Three(string? middle) => Break(Course(Plain, SettingValues.None, Opening("45", "24", new DoorFilling(Mount.Overlay,
+        [Leaf(HingeSide.Left), Leaf(HingeSide.Left) with { HingedTo = middle }, Leaf(HingeSide.Right)], "plain"))));
+
+    private static Breakdown PairLeaf(string each, Mount mount)
+    {
+        LeafEntry Sized(HingeSide hinge) => Leaf(hinge) with { Width = In(each) };
+        return Break(Course(Plain, Set((Settings.Overlay, "0")), Opening("25", "24", Pair(mount) with { Leaves = [Sized(HingeSide.Left), Sized(HingeSide.Right)] })));
+    }
+
+    private static Breakdown Divided(string width) => Door(width, "24", Plain with { Panel = new(PanelKind.Open), MidStiles = [new(1, 1, In("6 9/16"))] });
+
+    private static Breakdown MidRailAt(string bottomEdge) => Door("15", "24", Plain with
+    {
+        MidRails = new(null, null, [new(In(bottomEdge), MeasuredTo.BottomEdge)]),
+        Panel = new(PanelKind.Open),
+    });
+
+    private static Breakdown Drawer(string height, bool slab) => Break(Course(
+        Plain with { TopRail = In("1 1/2"), BottomRail = In("1 1/2"), SlabWhenTooLow = slab }, Set((Settings.Overlay, "0")),
+        Opening("20", height, new DrawerFilling(Mount.Overlay, "plain"))));
+
+    private static Breakdown Handless(string pull) => Break(Course(Plain with { Stiles = new(null, In("2 1/4"), In(pull)) }, SettingValues.None,
+        Opening("15", "24", Single(HingeSide.None))));
+
+    private static Breakdown BothArched(string rise) => Door("15", "10", Plain with { TopArch = Eyebrow(rise), BottomArch = Eyebrow(rise), Panel = new(PanelKind.Open) });
+
+    private static Breakdown ArchOverMidRail(string rise) => Door("15", "12", Plain with { TopArch = Eyebrow(rise), MidRails = Even, Panel = new(PanelKind.Open) });
+
+    // 33 1/2 − 4 1/2 = 29 is three lights of 9 and two mid stiles of 1, from 9 to 10 and from 19 to 20.
+    private static Breakdown Shouldered(string shoulder) => Door("33 1/2", "24", Plain with
+    {
+        TopArch = new(ArchFamily.Cathedral, In("2"), In(shoulder)),
+        MidStiles = [new(1, 2, In("1"))],
+    });
+
+    private static Breakdown Coped(string cope) => Breakdown.Of(DoorOf("15", "24", Plain), Cutters(set => set with { CopeLength = In(cope) }));
+
+    private static Breakdown Thinnest(string thinnest) => Breakdown.Of(DoorOf("15", "24", Plain), Cutters(set => set with { ThinnestStock = In(thinnest) }));
+
+    private static Breakdown Thickest(string thickest) => Breakdown.Of(DoorOf("15", "24", Plain), Cutters(set => set with { ThickestStock = In(thickest) }));
+
+    private static Breakdown Sanded(string back) => Breakdown.Of(DoorOf("15", "24", Plain),
+        Stocks(stock => stock.Id == "four-quarter" ? stock with { BackLoss = In(back) } : stock));
+}
