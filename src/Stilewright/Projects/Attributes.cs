@@ -44,3 +44,13 @@ public sealed class SpelledAttribute(string word) : Attribute
 {
     public string Word { get; } = word;
 }
+
+/// <summary>A number that no two records within one record of the given type may share, such as bench numbers in a course.</summary>
+/// <param name="within">The record, one with a unit of its own, that holds them all.</param>
+/// <param name="what">What the number is called, such as "bench".</param>
+[AttributeUsage(AttributeTargets.Parameter)]
+public sealed class UniqueWithinAttribute(Type within, string what) : Attribute
+{
+    public Type Within { get; } = within;
+    public string What { get; } = what;
+}

@@ -16,7 +16,7 @@ public sealed record Course(
 [Meaning("What one maker builds at one bench")]
 public sealed record Project(
     [Id] string Id,
-    [Meaning("The number of the bench"), Between(1, 999)] int Bench,
+    [Meaning("The number of the bench"), Between(1, 999), UniqueWithin(typeof(Course), "bench")] int Bench,
     [Meaning("What is being built")] string Name,
     IReadOnlyList<Piece> Pieces,
     [Meaning("The unit of numbers that name none, where it differs from the course's")] LengthUnit? Unit,

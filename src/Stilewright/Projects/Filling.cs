@@ -132,7 +132,7 @@ public sealed record StatedFront(
     [Between(0, 120, Above = true)] LengthEntry Width,
     [Between(0, 120, Above = true)] LengthEntry Height,
     [RefersTo(typeof(DoorDesign))] string Design,
-    [Between(1, 999)] int? Number,
+    [Between(1, 999), UniqueWithin(typeof(Project), "front")] int? Number,
     string? Name,
     SettingValues Overrides,
     HingeSide Hinge = HingeSide.None) : LooseFront
@@ -157,7 +157,7 @@ public sealed record AppliedEnd(
     [Meaning("Height of the finished side down to the floor"), Between(0, 120, Above = true)] LengthEntry SideHeight,
     [Meaning("The face frame's visible edge, which the stile beside it makes up for"), Between(0, 4)] LengthEntry FrameEdge,
     [RefersTo(typeof(DoorDesign))] string Design,
-    [Between(1, 999)] int? Number,
+    [Between(1, 999), UniqueWithin(typeof(Project), "front")] int? Number,
     string? Name,
     SettingValues Overrides,
     EndReach Reaches = EndReach.Floor,

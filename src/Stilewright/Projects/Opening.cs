@@ -7,7 +7,7 @@ namespace Stilewright.Projects;
 public sealed record Opening(
     [Id] string Id,
     [Meaning("What closes it")] Filling Filling,
-    [Meaning("The number chalked on its parts; absent, its place among the fronts of the bench"), Between(1, 999)] int? Number,
+    [Meaning("The number chalked on its parts; absent, its place among the fronts of the bench"), Between(1, 999), UniqueWithin(typeof(Project), "front")] int? Number,
     string? Name,
     [Meaning("Tape readings; absent, the layout's figures hold")] Readings? Readings,
     [Meaning("What lies beyond each edge, where no layout tells")] Surroundings? Beside,
