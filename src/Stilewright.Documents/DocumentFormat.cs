@@ -1,0 +1,17 @@
+using Stilewright.Projects;
+using Stilewright.Shop;
+
+namespace Stilewright.Documents;
+
+/// <summary>A kind of file, the newest version of it that is read, and the steps that bring older ones up to it.</summary>
+/// <param name="Name">The value of <c>format</c> in the file.</param>
+/// <param name="Root">The record that the file holds.</param>
+/// <param name="Version">The version that is written, and the newest that is read; counted from 1.</param>
+/// <param name="Upgrades">Steps from older versions, in any order.</param>
+public sealed record DocumentFormat(string Name, Type Root, int Version, IReadOnlyList<UpgradeStep> Upgrades)
+{
+    public static DocumentFormat Course { get; } = new("stilewright/course", typeof(Course), 1, []);
+    public static DocumentFormat Standard { get; } = new("stilewright/standard", typeof(HouseStandard), 1, []);
+
+    public static IReadOnlyList<DocumentFormat> All { get; } = [Course, Standard];
+}

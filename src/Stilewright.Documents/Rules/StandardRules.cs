@@ -1,0 +1,32 @@
+using Stilewright.Measure;
+using Stilewright.Shop;
+
+namespace Stilewright.Documents.Rules;
+
+internal static class StandardRules
+{
+    public static IEnumerable<RuleFault> CopeFitsTheGroove(CutterSet set, DocumentPath path)
+    {
+        if (set.CopeLength.Value > set.GrooveDepth.Value)
+            yield return new(path.Field("copeLength"), "the cope is longer than the groove is deep", "measure both; the cope's tongue is at most as long as the groove is deep");
+    }
+
+    public static IEnumerable<RuleFault> GrooveFitsTheStock(CutterSet set, DocumentPath path)
+    {
+        if (set.GrooveFromFace.Value + set.GrooveWidth.Value >= set.ThickestStock.Value)
+            yield return new(path.Field("grooveWidth"), "the groove would run out of the back of the thickest stock", "measure the groove's width and its distance from the face");
+    }
+
+    public static IEnumerable<RuleFault> StockRangeIsARange(CutterSet set, DocumentPath path)
+    {
+        if (set.ThinnestStock.Value > set.ThickestStock.Value)
+            yield return new(path.Field("thinnestStock"), "the thinnest stock is thicker than the thickest", "exchange the two");
+    }
+
+    public static IEnumerable<RuleFault> SandingLeavesWood(Stock stock, DocumentPath path)
+    {
+        var left = stock.Planed.Value - (stock.FaceLoss?.Value ?? Length.Zero) - (stock.BackLoss?.Value ?? Length.Zero);
+        if (!left.IsPositive)
+            yield return new(path.Field("planed"), "sanding takes away the whole thickness", "check the planed thickness and what sanding takes");
+    }
+}

@@ -1,0 +1,169 @@
+using System.Collections.Concurrent;
+using System.Reflection;
+using Stilewright.Measure;
+using Stilewright.Projects;
+using Stilewright.Shop;
+
+namespace Stilewright.Documents.Shapes;
+
+/// <summary>How values of one type stand in a document: found by reflection once per type, then kept.</summary>
+internal abstract class Shape
+{
+    private static readonly ConcurrentDictionary<Type, Shape> Known = new();
+
+    /// <exception cref="InvalidOperationException">The type follows none of the conventions: a programmer's mistake.</exception>
+    public static Shape Of(Type type) => Known.GetOrAdd(Nullable.GetUnderlyingType(type) ?? type, Make);
+
+    private static Shape Make(Type type) => type switch
+    {
+        _ when type == typeof(string) => new TextShape(),
+        _ when type == typeof(int) => new CountShape(),
+        _ when type == typeof(bool) => new YesNoShape(),
+        _ when type == typeof(LengthEntry) => new LengthShape(),
+        _ when type == typeof(SettingValues) => new SettingsShape(),
+        { IsEnum: true } => new WordShape(type),
+        { IsGenericType: true } when type.GetGenericTypeDefinition() == typeof(IReadOnlyList<>) => new ListShape(type.GetGenericArguments()[0]),
+        { IsClass: true, IsAbstract: true } when type.IsDefined(typeof(CaseAttribute)) => new CaseSetShape(type),
+        { IsClass: true, IsAbstract: false } => new RecordShape(type),
+        _ => throw new InvalidOperationException($"{type} has no form in documents."),
+    };
+}
+
+internal sealed class TextShape : Shape;
+
+internal sealed class CountShape : Shape;
+
+internal sealed class YesNoShape : Shape;
+
+internal sealed class LengthShape : Shape;
+
+internal sealed class SettingsShape : Shape;
+
+/// <summary>One of the words of an enum.</summary>
+internal sealed class WordShape : Shape
+{
+    private readonly Dictionary<string, object> values = [];
+    private readonly Dictionary<object, string> words = [];
+
+    public WordShape(Type type)
+    {
+        List<EnumWord> list = [];
+        foreach (var field in type.GetFields(BindingFlags.Public | BindingFlags.Static))
+        {
+            var word = field.GetCustomAttribute<SpelledAttribute>()?.Word ?? Spelling.Word(field.Name);
+            var value = field.GetValue(null)!;
+            values.Add(word, value);
+            words.Add(value, word);
+            list.Add(new(word, field.GetCustomAttribute<MeaningAttribute>()?.Text));
+        }
+
+        Type = type;
+        Words = list;
+    }
+
+    public Type Type { get; }
+
+    /// <summary>The words in the order of the enum, each with its meaning where it says one.</summary>
+    public IReadOnlyList<EnumWord> Words { get; }
+
+    public object? Find(string word) => values.GetValueOrDefault(word);
+
+    public string WordOf(object value) => words[value];
+}
+
+/// <summary>A word of an enum as it is spelled, and its meaning where it says one.</summary>
+internal sealed record EnumWord(string Word, string? Meaning);
+
+internal sealed class ListShape(Type item) : Shape
+{
+    private Shape? itemShape;
+
+    public Type ItemType { get; } = item;
+
+    public Shape Item => itemShape ??= Of(ItemType);
+
+    public Array Empty { get; } = Array.CreateInstance(item, 0);
+}
+
+/// <summary>A record: an object whose keys are the parameters of its only constructor.</summary>
+internal sealed class RecordShape : Shape
+{
+    private readonly Dictionary<string, int> positions;
+    private readonly ConstructorInvoker make;
+
+    public RecordShape(Type type)
+    {
+        var constructors = type.GetConstructors();
+        if (constructors is not [var constructor])
+            throw new InvalidOperationException($"{type} has {constructors.Length} public constructors; a record in documents has one.");
+        NullabilityInfoContext nullability = new();
+        Type = type;
+        Fields = [.. constructor.GetParameters().Select(parameter => new FieldShape(type, parameter, nullability))];
+        positions = new(StringComparer.Ordinal);
+        for (var index = 0; index < Fields.Count; index++)
+            positions.Add(Fields[index].Key, index);
+        UnitPosition = positions.TryGetValue("unit", out var position) && Fields[position].Shape is WordShape { Type: var word } && word == typeof(LengthUnit)
+            ? position : null;
+        make = ConstructorInvoker.Create(constructor);
+    }
+
+    public Type Type { get; }
+
+    /// <summary>In the order of the constructor, which is that of the file.</summary>
+    public IReadOnlyList<FieldShape> Fields { get; }
+
+    /// <summary>Where the field stands that sets the unit for everything inside, in records that have one.</summary>
+    public int? UnitPosition { get; }
+
+    public IEnumerable<string> Keys => Fields.Select(one => one.Key);
+
+    public int? PositionOf(string key) => positions.TryGetValue(key, out var position) ? position : null;
+
+    public object Make(object?[] values) => make.Invoke(values.AsSpan());
+
+    /// <summary>This record and every record that a document of it can hold.</summary>
+    public IReadOnlySet<RecordShape> Within()
+    {
+        HashSet<RecordShape> found = [];
+        Visit(this);
+        return found;
+
+        void Visit(Shape shape)
+        {
+            switch (shape)
+            {
+                case RecordShape record when found.Add(record):
+                    foreach (var field in record.Fields)
+                        Visit(field.Shape);
+                    break;
+                case ListShape list:
+                    Visit(list.Item);
+                    break;
+                case CaseSetShape set:
+                    foreach (var (_, one) in set.Cases)
+                        Visit(one);
+                    break;
+            }
+        }
+    }
+}
+
+/// <summary>A closed set of records, told apart by <c>kind</c>.</summary>
+internal sealed class CaseSetShape(Type type) : Shape
+{
+    public const string KindKey = "kind";
+
+    private IReadOnlyList<CaseShape>? cases;
+
+    public Type Type { get; } = type;
+
+    public IReadOnlyList<CaseShape> Cases =>
+        cases ??= [.. Type.GetCustomAttributes<CaseAttribute>().Select(one => new CaseShape(one.Kind, (RecordShape)Of(one.Type)))];
+
+    public RecordShape? Find(string kind) => Cases.FirstOrDefault(one => one.Kind == kind)?.Shape;
+
+    public CaseShape CaseOf(object record) => Cases.First(one => one.Shape.Type == record.GetType());
+}
+
+/// <summary>A case of a closed set and the kind that it is told by.</summary>
+internal sealed record CaseShape(string Kind, RecordShape Shape);
