@@ -1,0 +1,63 @@
+using System.Runtime.CompilerServices;
+using Stilewright.Projects;
+
+namespace Stilewright.Documents.Tests;
+
+/// <summary>Files of the repository, and the shortest documents that are sound.</summary>
+internal static class Files
+{
+    public const string Course = """
+        {
+          "format": "stilewright/course", "version": 1,
+          "id": "autumn", "name": "Autumn course", "standard": "inch", "unit": "in",
+          "designs": [
+            { "id": "shaker", "name": "Shaker", "construction": "cope-and-stick", "species": "cherry", "stock": "four-quarter",
+              "cutters": "cope-and-stick", "panel": { "kind": "flat-sheet", "stock": "ply" } }
+          ],
+          "projects": [
+            { "id": "bench-1", "bench": 1, "name": "Hall cupboard", "pieces": [
+              { "id": "case-1", "name": "Case", "faces": [
+                { "id": "face-1", "side": "front", "openings": [
+                  { "id": "opening-1", "readings": { "widths": ["23 3/4", 23.75], "heights": ["29 1/2"] },
+                    "filling": { "kind": "doors", "mount": "overlay", "design": "shaker", "leaves": [{ "hinge": "left" }, { "hinge": "right" }] } }
+                ] }
+              ] }
+            ] }
+          ]
+        }
+        """;
+
+    public const string Standard = """{ "format": "stilewright/standard", "version": 1, "id": "ours", "name": "Our shop", "unit": "in", "base": "in" }""";
+
+    public static string Root { get; } = FindRoot();
+
+    public static Course Read(string text) => DocumentReader.ReadCourse(text) switch
+    {
+        DocumentResult<Course>.Read read => read.Document,
+        DocumentResult<Course>.Refused refused => throw new InvalidOperationException(string.Join('\n', refused.Errors)),
+        _ => throw new InvalidOperationException(),
+    };
+
+    public static IReadOnlyList<DocumentError> Errors<T>(DocumentResult<T> result) => result is DocumentResult<T>.Refused refused ? refused.Errors : [];
+
+    /// <summary>Compares with the file in the repository, or writes it when STILEWRIGHT_WRITE is 1.</summary>
+    public static void AssertCheckedIn(string path, string expected)
+    {
+        var file = Path.Combine(Root, path);
+        if (Environment.GetEnvironmentVariable("STILEWRIGHT_WRITE") == "1")
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(file)!);
+            File.WriteAllText(file, expected);
+        }
+
+        Assert.True(File.Exists(file) && File.ReadAllText(file) == expected, $"{path} is stale; run this test once with STILEWRIGHT_WRITE=1 and commit the file.");
+    }
+
+    private static string FindRoot([CallerFilePath] string here = "")
+    {
+        var folder = Path.GetDirectoryName(here)!;
+        while (!File.Exists(Path.Combine(folder, "Stilewright.slnx")))
+            folder = Path.GetDirectoryName(folder) ?? throw new InvalidOperationException("The solution file is not above the tests.");
+        return folder;
+    }
+}
