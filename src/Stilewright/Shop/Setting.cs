@@ -24,4 +24,9 @@ public sealed record Setting(
 {
     /// <summary>Whether zero is allowed, as for a gap; below zero never is.</summary>
     public bool MayBeZero { get; init; } = true;
+
+    /// <summary>A key names one setting; settings are looked up for every part, so nothing else is compared.</summary>
+    public bool Equals(Setting? other) => other is not null && (ReferenceEquals(this, other) || Key == other.Key);
+
+    public override int GetHashCode() => Key.GetHashCode(StringComparison.Ordinal);
 }
