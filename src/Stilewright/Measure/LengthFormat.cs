@@ -69,8 +69,9 @@ public sealed record LengthFormat
         if (rest.IsZero)
             return whole.ToString(CultureInfo.InvariantCulture);
 
-        var fraction = string.Create(CultureInfo.InvariantCulture, $"{rest}/{lowest.Denominator}");
-        return whole.IsZero ? fraction : string.Create(CultureInfo.InvariantCulture, $"{whole} {fraction}");
+        // On the step the denominator is 64 at most; small integers print without being boxed.
+        var fraction = string.Create(CultureInfo.InvariantCulture, $"{(int)rest}/{(int)lowest.Denominator}");
+        return whole.IsZero ? fraction : string.Create(CultureInfo.InvariantCulture, $"{whole.ToString(CultureInfo.InvariantCulture)} {fraction}");
     }
 
     private static string OneDecimal(Fraction value)
