@@ -1,1 +1,3 @@
-return 0;
+using Stilewright.Cli;
+
+return CommandLine.Run(args);

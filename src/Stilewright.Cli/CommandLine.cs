@@ -1,0 +1,84 @@
+using System.Reflection;
+using Spectre.Console.Cli;
+using Stilewright.Cli.Commands;
+
+namespace Stilewright.Cli;
+
+/// <summary>The verbs of the program and how their errors are told.</summary>
+internal static class CommandLine
+{
+    public static int Run(string[] arguments)
+    {
+        var screen = Screen.OfProcess();
+        var code = Run(arguments, screen);
+        screen.Plain.Flush();
+        return code;
+    }
+
+    public static int Run(IEnumerable<string> arguments, Screen screen)
+    {
+        var app = new CommandApp();
+        app.Configure(configuration => Configure(configuration, screen));
+        return app.Run(arguments);
+    }
+
+    public static void Configure(IConfigurator configuration, Screen screen)
+    {
+        configuration.SetApplicationName("stilewright");
+        configuration.SetApplicationVersion(Assembly.GetExecutingAssembly().GetName().Version!.ToString(3));
+        configuration.UseStrictParsing();
+        configuration.ConfigureConsole(screen.Console);
+        configuration.SetHelpProvider(new Help(configuration.Settings));
+        configuration.Settings.Registrar.RegisterInstance(screen);
+        configuration.SetExceptionHandler((fault, _) => Tell(fault, screen));
+
+        configuration.AddCommand<SampleCommand>("sample")
+            .WithDescription("Write a sample course and its house standard into a folder.")
+            .WithExample("sample", "class");
+        configuration.AddCommand<CheckCommand>("check")
+            .WithDescription("Read a file and list its errors, or all findings; the exit code tells the worst.")
+            .WithExample("check", "evening-course.json");
+        configuration.AddCommand<SizesCommand>("sizes")
+            .WithDescription("Sizes of fronts and leaves, and what every edge and corner leaves.")
+            .WithExample("sizes", "evening-course.json", "--bench", "3");
+        configuration.AddCommand<SheetCommand>("sheet")
+            .WithDescription("Everything for each leaf: sizes, parts, thicknesses, check sums, working and findings.")
+            .WithExample("sheet", "evening-course.json", "--bench", "3")
+            .WithExample("sheet", "evening-course.json", "--leaf", "3.1L", "--mm");
+        configuration.AddCommand<WorkCommand>("work")
+            .WithDescription("How a size was found, in words and figures, and where each figure was entered.")
+            .WithExample("work", "evening-course.json", "3.1L.TR", "--figure", "length");
+        configuration.AddCommand<CutListCommand>("cutlist")
+            .WithDescription("The cut list as a table, CSV or JSON.")
+            .WithExample("cutlist", "evening-course.json", "--by", "course")
+            .WithExample("cutlist", "evening-course.json", "--format", "csv", "--out", "cuts.csv");
+        configuration.AddCommand<StandardCommand>("standard")
+            .WithDescription("Write a house standard as shipped, in full, to start your own from.")
+            .WithExample("standard", "--mm", "--out", "shop.json");
+        configuration.AddCommand<SchemaCommand>("schema")
+            .WithDescription("Write the JSON Schema of a kind of file.")
+            .WithExample("schema", "course");
+        configuration.AddCommand<RulesCommand>("rules")
+            .WithDescription("List every rule that is checked, with its severity and source.")
+            .WithExample("rules");
+    }
+
+    private static int Tell(Exception fault, Screen screen)
+    {
+        switch (fault)
+        {
+            case RefusalException refusal:
+                foreach (var line in refusal.Lines)
+                    screen.Error.WriteLine(line);
+                return refusal.ExitCode;
+            case CommandAppException wrong:
+                screen.Error.WriteLine(wrong.Message);
+                screen.Error.WriteLine("`stilewright --help` lists the verbs; `stilewright VERB --help` tells one of them.");
+                return ExitCode.WrongUse;
+            default:
+                screen.Error.WriteLine($"The program failed: {fault.Message.ReplaceLineEndings(" ")}");
+                screen.Error.WriteLine("This is a fault of the program and not of your file; please report it with the file and the command.");
+                return ExitCode.ProgramFault;
+        }
+    }
+}

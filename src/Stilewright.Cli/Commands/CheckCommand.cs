@@ -1,0 +1,37 @@
+using Spectre.Console.Cli;
+using Stilewright.Cli.Files;
+using Stilewright.Cli.Layout;
+using Stilewright.Cli.Pages;
+using Stilewright.Documents;
+using Stilewright.Doors;
+using Stilewright.Findings;
+
+namespace Stilewright.Cli.Commands;
+
+internal sealed class CheckCommand(Screen screen) : Command<CheckCommand.Settings>
+{
+    internal sealed class Settings : CourseSettings;
+
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    {
+        if (DocumentReader.FormatOf(InputFile.Read(settings.File)) == DocumentFormat.Standard)
+        {
+            var standard = CourseFile.Use(settings.File, DocumentReader.ReadStandard(InputFile.Read(settings.File)));
+            PageWriter.Write(new Page().Line($"{settings.File} is a sound house standard: {standard.Name}."), screen);
+            return ExitCode.Good;
+        }
+
+        var breakdown = CourseFile.Open(settings.File);
+        PageWriter.Write(CheckPage.Of(breakdown, settings.FormatFor(breakdown.Standard)), screen);
+        return CodeOf(breakdown);
+    }
+
+    /// <summary>The exit code that the worst finding asks for.</summary>
+    public static int CodeOf(Breakdown breakdown)
+    {
+        if (breakdown.Findings.Any(finding => finding.Severity == Severity.CannotBuild))
+            return ExitCode.CannotBuild;
+        return breakdown.Findings.Any(finding => finding is { Severity: Severity.Hazard, AcceptedBecause: null })
+            ? ExitCode.HazardsOpen : ExitCode.Good;
+    }
+}

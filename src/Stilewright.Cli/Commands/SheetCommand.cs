@@ -1,0 +1,19 @@
+using Spectre.Console.Cli;
+using Stilewright.Cli.Files;
+using Stilewright.Cli.Layout;
+using Stilewright.Cli.Pages;
+
+namespace Stilewright.Cli.Commands;
+
+internal sealed class SheetCommand(Screen screen) : Command<SheetCommand.Settings>
+{
+    internal sealed class Settings : LeafSettings;
+
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    {
+        var breakdown = CourseFile.Open(settings.File);
+        var selection = Selection.Of(breakdown, settings.BenchNumber, settings.Leaf);
+        PageWriter.Write(SheetPage.Of(selection, settings.FormatFor(breakdown.Standard)), screen);
+        return ExitCode.Good;
+    }
+}

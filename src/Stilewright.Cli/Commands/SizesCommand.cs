@@ -1,0 +1,19 @@
+using Spectre.Console.Cli;
+using Stilewright.Cli.Files;
+using Stilewright.Cli.Layout;
+using Stilewright.Cli.Pages;
+
+namespace Stilewright.Cli.Commands;
+
+internal sealed class SizesCommand(Screen screen) : Command<SizesCommand.Settings>
+{
+    internal sealed class Settings : BenchSettings;
+
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    {
+        var breakdown = CourseFile.Open(settings.File);
+        var selection = Selection.Of(breakdown, settings.BenchNumber, null);
+        PageWriter.Write(SizesPage.Of(selection, settings.FormatFor(breakdown.Standard)), screen);
+        return ExitCode.Good;
+    }
+}

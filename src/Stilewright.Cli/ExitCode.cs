@@ -1,0 +1,23 @@
+namespace Stilewright.Cli;
+
+/// <summary>What the program tells the shell that started it. Stable: scripts lean on these.</summary>
+internal static class ExitCode
+{
+    /// <summary>Nothing worse than notes, cautions and hazards that were accepted.</summary>
+    public const int Good = 0;
+
+    /// <summary>A hazard was found that nobody accepted; only <c>check</c> says so.</summary>
+    public const int HazardsOpen = 1;
+
+    /// <summary>Some leaf cannot be built; only <c>check</c> says so.</summary>
+    public const int CannotBuild = 2;
+
+    /// <summary>A file cannot be read, used or written.</summary>
+    public const int FileFailed = 3;
+
+    /// <summary>Wrong use of the command line.</summary>
+    public const int WrongUse = 64;
+
+    /// <summary>A fault of the program itself.</summary>
+    public const int ProgramFault = 70;
+}

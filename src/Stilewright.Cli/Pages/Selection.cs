@@ -1,0 +1,48 @@
+using System.Globalization;
+using Stilewright.Doors;
+
+namespace Stilewright.Cli.Pages;
+
+/// <summary>The part of a course that was asked for.</summary>
+/// <param name="IsWhole">Whether it is the whole course.</param>
+internal sealed record Selection(Breakdown Breakdown, IReadOnlyList<ChosenFront> Fronts, bool IsWhole)
+{
+    public IEnumerable<SizedLeaf> Leaves => Fronts.SelectMany(front => front.Leaves);
+
+    /// <summary>Labels of chosen leaves that have no parts because they cannot be built.</summary>
+    public IReadOnlyList<string> Withheld => [.. Leaves.Where(leaf => leaf.IsWithheld).Select(leaf => leaf.Label)];
+
+    /// <param name="leaf">A label in any spelling, or a path.</param>
+    /// <exception cref="RefusalException">There is no such bench or leaf.</exception>
+    public static Selection Of(Breakdown breakdown, int? bench, string? leaf)
+    {
+        if (bench is { } number && breakdown.Projects.All(project => project.Project.Bench != number))
+        {
+            var benches = breakdown.Projects.Select(project => project.Project.Bench).Distinct().Order()
+                .Select(known => known.ToString(CultureInfo.InvariantCulture));
+            throw new RefusalException(ExitCode.WrongUse, $"There is no bench {number} in this course. Benches: {string.Join(", ", benches)}.");
+        }
+
+        var fronts =
+            from project in breakdown.Projects
+            where bench is null || project.Project.Bench == bench
+            from piece in project.Pieces
+            from front in piece.Fronts
+            select new ChosenFront(project, piece, front, front.Leaves);
+        if (leaf is null)
+            return new(breakdown, [.. fronts], bench is null);
+
+        ChosenFront[] chosen =
+        [
+            .. fronts.Select(front => front with { Leaves = [.. front.Leaves.Where(each => PlaceName.Means(leaf, each.Path, each.Label))] })
+                .Where(front => front.Leaves.Count > 0),
+        ];
+        if (chosen.Length > 0)
+            return new(breakdown, chosen, false);
+        var names = fronts.SelectMany(front => front.Leaves).SelectMany(each => new[] { each.Path, each.Label });
+        throw new RefusalException(ExitCode.WrongUse, $"There is no leaf {leaf} here. {PlaceName.Suggest(leaf, names)}".TrimEnd());
+    }
+}
+
+/// <summary>A front with those of its leaves that were asked for.</summary>
+internal sealed record ChosenFront(ProjectBreakdown Project, PieceBreakdown Piece, SizedFront Front, IReadOnlyList<SizedLeaf> Leaves);

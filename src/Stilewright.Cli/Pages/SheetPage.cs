@@ -1,0 +1,136 @@
+using System.Globalization;
+using Stilewright.Cli.Layout;
+using Stilewright.Doors;
+using Stilewright.Findings;
+using Stilewright.Measure;
+
+namespace Stilewright.Cli.Pages;
+
+/// <summary>Everything a maker needs for each leaf.</summary>
+internal static class SheetPage
+{
+    public const string MachineNote =
+        "Machines are used under their manuals, the instructor and local codes (29 CFR 1910.213); these figures replace none of them.";
+
+    public static Page Of(Selection selection, LengthFormat format)
+    {
+        var figures = new Figures(format);
+        var findings = new FindingBlocks(selection.Breakdown, figures);
+        var page = new Page();
+        if (selection.IsWhole)
+            AddSummary(page, selection.Breakdown, findings);
+        foreach (var chosen in selection.Fronts)
+        {
+            AddFront(page, chosen, selection.Breakdown, figures, findings);
+            foreach (var leaf in chosen.Leaves)
+                AddLeaf(page, leaf, selection.Breakdown, figures, findings);
+        }
+
+        return page.Line("").Line(MachineNote, Tone.Quiet).Footnotes();
+    }
+
+    private static void AddSummary(Page page, Breakdown breakdown, FindingBlocks findings)
+    {
+        page.Title(breakdown.Course.Name);
+        page.Line($"House standard: {breakdown.Standard.Name}. {Sentence(FindingBlocks.Summary([.. breakdown.Findings]))}.");
+        page.Grid(
+            [Column.Figure("bench"), "project", Column.Figure("fronts"), Column.Figure("leaves"), Column.Figure("parts"), "findings"],
+            breakdown.Projects.Select(project => (IReadOnlyList<string>)
+            [
+                Text(project.Project.Bench),
+                project.Project.Name,
+                Text(project.Fronts.Count()),
+                Text(project.Fronts.Sum(front => front.Leaves.Count)),
+                Text(project.Fronts.SelectMany(front => front.Leaves).Sum(leaf => leaf.Parts.Count)),
+                FindingBlocks.Summary([.. breakdown.Findings.Where(finding => ProjectPaths.Holds(project, finding))]),
+            ]));
+
+        Finding[] general = [.. breakdown.Findings.Where(finding => !breakdown.Fronts.Any(front => finding.Concerns(front.Path)))];
+        if (general.Length > 0)
+        {
+            page.Heading("Findings about no single front");
+            findings.AddTo(page, general);
+        }
+    }
+
+    private static void AddFront(Page page, ChosenFront chosen, Breakdown breakdown, Figures figures, FindingBlocks findings)
+    {
+        var front = chosen.Front;
+        page.Title($"Bench {chosen.Project.Project.Bench}, {chosen.Piece.Piece.Name}: front {SizesPage.FrontName(chosen)}");
+        page.Line($"All sizes in {figures.Unit}. Fronts and leaves: width × height. Parts: width × length along the grain.");
+        SizesPage.AddMeasures(page, front, figures);
+        Finding[] own = [.. breakdown.FindingsAt(front.Path).Where(finding => !front.Leaves.Any(leaf => finding.Concerns(leaf.Path)))];
+        if (own.Length > 0)
+        {
+            page.Heading("Findings about the front");
+            findings.AddTo(page, own);
+        }
+    }
+
+    private static void AddLeaf(Page page, SizedLeaf leaf, Breakdown breakdown, Figures figures, FindingBlocks findings)
+    {
+        List<string> words = [figures.Size(leaf.Width, leaf.Height)];
+        if (!leaf.IsDrawerFront)
+            words.Add(Figures.Hinge(leaf.Hinge));
+        words.Add(leaf.DesignName);
+        if (leaf.Rabbeted.Count > 0)
+            words.Add($"rabbeted {string.Join(", ", leaf.Rabbeted.Select(side => Figures.Words(side)))}");
+        if (SizesPage.Tapers(leaf, figures) is { Length: > 0 } tapers)
+            words.Add($"planed to fit, taper {tapers}");
+        page.Heading($"Leaf {leaf.Label}, {leaf.Name}: {string.Join("; ", words)}");
+
+        Finding[] own = [.. breakdown.FindingsAt(leaf.Path)];
+        if (leaf.IsWithheld)
+            page.Line("Its parts are withheld: it cannot be built as it stands.", Tone.Danger, 2);
+
+        AddParts(page, leaf, figures);
+        if (leaf.CheckSums.Count > 0)
+        {
+            page.Heading($"{leaf.Label} adds up");
+            foreach (var sum in leaf.CheckSums)
+                page.Line($"{sum.Name}: {sum.Text(figures.Format)}{(sum.Holds ? "" : "  DOES NOT ADD UP")}", sum.Holds ? Tone.Plain : Tone.Danger, 2);
+        }
+
+        page.Heading($"How the sizes of {leaf.Label} are found");
+        WorkPage.AddSteps(page, [leaf.Width, leaf.Height, .. leaf.Parts.SelectMany(PartFigures.Of).Select(figure => figure.Quantity)], figures);
+        if (own.Length > 0)
+        {
+            page.Heading($"Findings about {leaf.Label}");
+            findings.AddTo(page, own);
+        }
+    }
+
+    private static void AddParts(Page page, SizedLeaf leaf, Figures figures)
+    {
+        page.Grid(
+            ["part", "", Column.Figure("finished"), Column.Figure("into the clamps"), Column.Figure("rough"), Column.Figure("shoulder to shoulder"), "material", "grain", "work"],
+            leaf.Parts.Select(part => (IReadOnlyList<string>)
+            [
+                part.Label,
+                part.Name,
+                figures.Of(part.Finished),
+                figures.Of(part.GlueUp),
+                figures.Of(part.Rough),
+                figures.Of(part.Shoulder),
+                part.Material,
+                part.Grain is { } grain ? Figures.Words(grain) : "",
+                Figures.Work(part),
+            ]));
+        var thick = leaf.Parts.Where(part => part.Thickness is not null)
+            .GroupBy(part => (part.Stock, Rough: figures.Of(part.Thickness!.Rough), Planed: figures.Of(part.Thickness.Planed), Final: figures.Of(part.Thickness.Final)));
+        page.Grid(
+            ["thickness of", Column.Figure("rough"), Column.Figure("planed"), Column.Figure("sanded"), "parts"],
+            thick.Select(group => (IReadOnlyList<string>)
+            [
+                group.Key.Stock,
+                group.Key.Rough,
+                group.Key.Planed,
+                group.Key.Final,
+                string.Join(" ", group.Select(part => part.Label)),
+            ]));
+    }
+
+    private static string Text(int count) => count.ToString(CultureInfo.InvariantCulture);
+
+    private static string Sentence(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+}

@@ -1,0 +1,74 @@
+using Stilewright.Cli.Layout;
+using Stilewright.Measure;
+
+namespace Stilewright.Cli.Pages;
+
+/// <summary>How sizes were found: each step in words and figures, and where its figures were entered.</summary>
+internal static class WorkPage
+{
+    /// <exception cref="RefusalException">None of the places has the figure.</exception>
+    public static Page Of(IReadOnlyList<WorkPlace> places, string? figure, LengthFormat format)
+    {
+        var figures = new Figures(format);
+        var page = new Page();
+        foreach (var place in places)
+        {
+            NamedFigure[] chosen = [.. place.Figures.Where(each => figure is null || string.Equals(each.Name, figure, StringComparison.OrdinalIgnoreCase))];
+            if (chosen.Length == 0)
+            {
+                throw new RefusalException(ExitCode.WrongUse,
+                    $"{place.Words} has no figure \"{figure}\". It has: {string.Join(", ", place.Figures.Select(each => each.Name))}.");
+            }
+
+            page.Title($"{place.Words}, {place.Path}: in {figures.Unit}");
+            page.Grid(["figure", Column.Figure("result")], chosen.Select(each => (IReadOnlyList<string>)[each.Name, figures.Of(each.Quantity)]));
+            Worked[] quantities = [.. chosen.Select(each => each.Quantity)];
+            page.Heading("How they are found");
+            AddSteps(page, quantities, figures);
+            page.Heading("Where the figures come from");
+            AddSources(page, quantities, figures);
+        }
+
+        return page.Footnotes();
+    }
+
+    /// <summary>Every step once, in an order in which it can be worked.</summary>
+    public static void AddSteps(Page page, IReadOnlyList<Worked> quantities, Figures figures)
+    {
+        HashSet<string> told = new(StringComparer.Ordinal);
+        foreach (var step in WorkedText.Steps(figures.Format, quantities))
+        {
+            if (told.Add(WorkedText.Line(step.Quantity, figures.Format)))
+                page.Line(WorkedText.Line(step.Quantity, figures.Format), Tone.Plain, 2);
+            foreach (var reason in step.Reasons)
+                page.Line($"because {reason}", Tone.Quiet, 6);
+        }
+
+        foreach (var quantity in quantities.Where(quantity => quantity is not Named))
+        {
+            var line = WorkedText.Line(quantity, figures.Format);
+            if (told.Add(line))
+                page.Line(line, Tone.Plain, 2);
+        }
+    }
+
+    private static void AddSources(Page page, IReadOnlyList<Worked> quantities, Figures figures)
+    {
+        List<IReadOnlyList<string>> rows = [];
+        HashSet<Worked> seen = [];
+        foreach (var node in quantities.SelectMany(quantity => quantity.Distinct()).Where(seen.Add))
+        {
+            switch (node)
+            {
+                case Given given:
+                    rows.Add([given.Label, figures.Of(given), given.Origin.Words, given.Origin.Path]);
+                    break;
+                case FromTable looked:
+                    rows.Add([looked.Label, figures.Of(looked), $"{looked.Table}, {looked.Row}", looked.Source.Text]);
+                    break;
+            }
+        }
+
+        page.Grid(["given", Column.Figure("figure"), "entered in", "at"], rows);
+    }
+}
