@@ -37,7 +37,7 @@ internal static class CourseFile
 
         // A course from elsewhere must not make the program read files outside its own folder.
         var name = course.Standard;
-        if (name.Length == 0 || name is "." or ".." || name.AsSpan().ContainsAny('/', '\\', ':', '\0'))
+        if (name.Length == 0 || name is "." or ".." || name.AsSpan().ContainsAny("/\\:\0"))
         {
             throw Refuse(path, [new("$.standard", $"\"{name}\" is not the plain name of a file",
                 "write \"inch\", \"millimetre\" or the name of a standard file beside this one, without a folder")]);

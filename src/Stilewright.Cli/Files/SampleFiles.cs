@@ -1,5 +1,4 @@
 using Stilewright.Documents;
-using Stilewright.Projects;
 using Stilewright.Shop;
 
 namespace Stilewright.Cli.Files;

@@ -1,6 +1,5 @@
 using System.Globalization;
 using CsvHelper;
-using CsvHelper.Configuration;
 using Fractions;
 using Stilewright.Measure;
 
@@ -21,13 +20,13 @@ internal static class CutListCsv
     {
         var figures = new Figures(format);
         using var writer = new StringWriter(CultureInfo.InvariantCulture);
-        using (var csv = new CsvWriter(writer, new CsvConfiguration(CultureInfo.InvariantCulture) { NewLine = "\r\n" }))
+        using (var csv = CsvWriter.Create(writer, CsvWriterOptions.Default, leaveOpen: true))
         {
-            Put(csv, ["bench", "project", "leaf labels", "part labels", "part", "count", "material", "stock", .. Sizes, "grain", "unit", .. Sizes.Select(size => $"{size} decimal inches")]);
+            csv.WriteRecord(["bench", "project", "leaf labels", "part labels", "part", "count", "material", "stock", .. Sizes, "grain", "unit", .. Sizes.Select(size => $"{size} decimal inches")]);
             foreach (var row in groups.SelectMany(group => group.Rows))
             {
                 var sizes = SizesOf(row);
-                Put(csv,
+                csv.WriteRecord(
                 [
                     string.Join(" ", row.Benches),
                     string.Join("; ", row.Projects),
@@ -60,11 +59,4 @@ internal static class CutListCsv
 
     private static string DecimalInches(Worked? size) => size is null
         ? "" : Fraction.Round(size.Amount, Places, MidpointRounding.AwayFromZero).ToDecimal().ToString("0.######", CultureInfo.InvariantCulture);
-
-    private static void Put(CsvWriter csv, IEnumerable<string> fields)
-    {
-        foreach (var field in fields)
-            csv.WriteField(field);
-        csv.NextRecord();
-    }
 }

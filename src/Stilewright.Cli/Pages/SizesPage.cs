@@ -1,7 +1,6 @@
 using Stilewright.Cli.Layout;
 using Stilewright.Doors;
 using Stilewright.Measure;
-using Stilewright.Projects;
 
 namespace Stilewright.Cli.Pages;
 
