@@ -20,6 +20,7 @@ internal static class PageWriter
     public static void WritePlain(Page page, TextWriter writer)
     {
         var isFirst = true;
+        Block? before = null;
         foreach (var block in page.Blocks)
         {
             switch (block)
@@ -39,11 +40,14 @@ internal static class PageWriter
                     Put(writer, new string(' ', line.Indent) + Shown(line.Text));
                     break;
                 case Block.Grid grid:
+                    if (before is Block.Grid)
+                        Put(writer, "");
                     WriteGrid(grid, writer);
                     break;
             }
 
             isFirst = false;
+            before = block;
         }
     }
 

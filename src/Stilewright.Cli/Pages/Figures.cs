@@ -52,9 +52,16 @@ internal sealed class Figures(LengthFormat format)
     public static string Count(int count, string one, string many) => count == 1 ? $"1 {one}" : $"{count} {many}";
 
     /// <summary>Everything done to a part beyond sawing and planing it to size.</summary>
-    public static string Work(Part part)
+    public string Work(Part part)
     {
         List<string> words = [.. part.Work.Select(work => Words(work))];
+        if (part.Arch is { } arch)
+        {
+            words.Add($"{Words(arch.Family)} arch {Of(arch.Rise)} high over {Of(arch.Span)}"
+                + (arch.Shoulder is { } shoulder && !shoulder.Amount.IsZero ? $", shoulders {Of(shoulder)}" : "")
+                + (arch.Repeats > 1 ? $", {arch.Repeats} times" : ""));
+        }
+
         if (part.Hand is { } hand)
             words.Add($"{Words(hand)} hand");
         if (part.FaceDown is { } faceDown)

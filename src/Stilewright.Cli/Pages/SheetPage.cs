@@ -103,7 +103,7 @@ internal static class SheetPage
     private static void AddParts(Page page, SizedLeaf leaf, Figures figures)
     {
         page.Grid(
-            ["part", "", Column.Figure("finished"), Column.Figure("into the clamps"), Column.Figure("rough"), Column.Figure("shoulder to shoulder"), "material", "grain", "work"],
+            ["label", "part", Column.Figure("finished"), Column.Figure("into the clamps"), Column.Figure("rough"), Column.Figure("shoulder to shoulder"), "material", "grain", "work"],
             leaf.Parts.Select(part => (IReadOnlyList<string>)
             [
                 part.Label,
@@ -114,7 +114,7 @@ internal static class SheetPage
                 figures.Of(part.Shoulder),
                 part.Material,
                 part.Grain is { } grain ? Figures.Words(grain) : "",
-                Figures.Work(part),
+                figures.Work(part),
             ]));
         var thick = leaf.Parts.Where(part => part.Thickness is not null)
             .GroupBy(part => (part.Stock, Rough: figures.Of(part.Thickness!.Rough), Planed: figures.Of(part.Thickness.Planed), Final: figures.Of(part.Thickness.Final)));

@@ -45,7 +45,7 @@ internal static class SizesPage
     {
         var front = chosen.Front;
         AddMeasures(page, front, figures);
-        page.Grid(["leaf", "", Column.Figure("size"), "hand", "design", "rabbeted", "taper"], chosen.Leaves.Select(leaf => (IReadOnlyList<string>)
+        page.Grid(["label", "leaf", Column.Figure("size"), "hand", "design", "rabbeted", "taper"], chosen.Leaves.Select(leaf => (IReadOnlyList<string>)
         [
             leaf.Label,
             leaf.Name,

@@ -36,19 +36,20 @@ internal static class WorkPage
     public static void AddSteps(Page page, IReadOnlyList<Worked> quantities, Figures figures)
     {
         HashSet<string> told = new(StringComparer.Ordinal);
+        // What was simply entered comes first; the steps may lean on it.
+        foreach (var quantity in quantities.Where(quantity => quantity is not Named))
+        {
+            var line = WorkedText.Line(quantity, figures.Format);
+            if (told.Add(line))
+                page.Line(line, Tone.Plain, 2);
+        }
+
         foreach (var step in WorkedText.Steps(figures.Format, quantities))
         {
             if (told.Add(WorkedText.Line(step.Quantity, figures.Format)))
                 page.Line(WorkedText.Line(step.Quantity, figures.Format), Tone.Plain, 2);
             foreach (var reason in step.Reasons)
                 page.Line($"because {reason}", Tone.Quiet, 6);
-        }
-
-        foreach (var quantity in quantities.Where(quantity => quantity is not Named))
-        {
-            var line = WorkedText.Line(quantity, figures.Format);
-            if (told.Add(line))
-                page.Line(line, Tone.Plain, 2);
         }
     }
 
