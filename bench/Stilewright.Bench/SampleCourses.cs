@@ -64,5 +64,5 @@ internal static class SampleCourses
 
     private static LeafEntry Leaf(HingeSide hinge) => new(hinge, null, null, null, SettingValues.None);
 
-    private static LengthEntry In(Fraction inches) => LengthEntry.Of(Length.FromInches(inches), LengthUnit.Inch);
+    private static LengthEntry In(Fraction inches) => new(new LengthFormat(LengthUnit.Inch, 64).Print(Length.FromInches(inches)), Length.FromInches(inches));
 }
