@@ -33,6 +33,9 @@ public readonly record struct Dimension
     /// <summary>True for whole numbers of things; a count times a count is a count, anything else with a count is not.</summary>
     public bool IsCount { get; private init; }
 
+    /// <summary>How often length is a factor: 1 for a length or a moment, 2 for an area.</summary>
+    public int PowerOfLength => length;
+
     /// <summary>True for ratios and counts, which have no unit.</summary>
     public bool IsPlainNumber => this with { IsCount = false } == Ratio;
 

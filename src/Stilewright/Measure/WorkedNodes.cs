@@ -121,7 +121,7 @@ public sealed class Quotient(Worked left, Worked right) : Worked(
 public abstract class Extreme : Worked
 {
     private protected Extreme(IReadOnlyList<Worked> of, Worked extreme, string kind)
-        : base(DimensionOf(of), extreme.Amount, of.All(each => each.IsExact), HashOf(kind, of)) => Of = of;
+        : base(DimensionOf(of), extreme.Amount, of.All(each => each.IsExact), HashOf(kind, of)) => Of = [.. of];
 
     public IReadOnlyList<Worked> Of { get; }
     public override IReadOnlyList<Worked> Operands => Of;
@@ -165,7 +165,7 @@ public sealed class Chosen : Worked
     {
         Reason = reason;
         Taken = taken;
-        Others = others;
+        Others = [.. others];
     }
 
     public string Reason { get; }

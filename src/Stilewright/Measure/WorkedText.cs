@@ -11,7 +11,9 @@ namespace Stilewright.Measure;
 /// </remarks>
 public static class WorkedText
 {
-    /// <summary>The value as a figure in the reader's unit; plain numbers and other dimensions in their base unit.</summary>
+    private static readonly Fraction MillimetresPerInch = new(127, 5);
+
+    /// <summary>The value as a figure: what lengths enter into in the reader's unit, all else in its base unit.</summary>
     public static string Figure(Worked quantity, LengthFormat format)
     {
         if (quantity.Dimension == Dimension.Length)
@@ -21,9 +23,9 @@ public static class WorkedText
                 ? text : LengthFormat.RoundedMark + text;
         }
 
-        return quantity.Dimension == Dimension.Area && format.Unit == LengthUnit.Millimetre
-            ? Decimal(quantity.Amount * new Fraction(127, 5) * new Fraction(127, 5), quantity.IsExact)
-            : Decimal(quantity.Amount, quantity.IsExact);
+        // Areas, volumes and moments follow the unit of the lengths they are made of, or their line could not be calculated again.
+        return Decimal(format.Unit == LengthUnit.Millimetre
+            ? quantity.Amount * Fraction.Pow(MillimetresPerInch, quantity.Dimension.PowerOfLength) : quantity.Amount, quantity.IsExact);
     }
 
     /// <summary>The quantity's expression in names, its own name left off.</summary>
@@ -32,10 +34,9 @@ public static class WorkedText
     /// <summary>The quantity's expression in figures, with its value: <c>12 3/16 − 2 × 2 1/4 + 2 × 7/16 = 8 9/16</c>.</summary>
     public static string Arithmetic(Worked quantity, LengthFormat format)
     {
-        var expression = Express(Unwrap(quantity), format);
-        return expression.Binding == Binding.Figure
-            ? expression.Text
-            : $"{expression.Text} = {Figure(quantity, format)}";
+        var expression = Express(Unwrap(quantity), format).Text;
+        var figure = Figure(quantity, format);
+        return expression == figure ? figure : $"{expression} = {figure}";
     }
 
     /// <summary>One line for the quantity: name, words and figures.</summary>
@@ -125,7 +126,7 @@ public static class WorkedText
         Named named => Atom(named, named.Label, format),
         Given given => Atom(given, given.Label, format),
         FromTable looked => Atom(looked, looked.Label, format),
-        Number number => new(Decimal(number.Amount, true), Binding.Figure),
+        Number number => new(Decimal(number.Amount, true), number.Amount.IsNegative ? Binding.Sum : Binding.Figure),
         Sum sum => new($"{Express(sum.Left, format).Within(Binding.Sum)} + {Express(sum.Right, format).Within(Binding.Product)}", Binding.Sum),
         Difference difference => new(
             $"{Express(difference.Left, format).Within(Binding.Sum)} − {Express(difference.Right, format).Within(Binding.Product)}", Binding.Sum),
