@@ -84,6 +84,27 @@ internal sealed partial class LeafBreakdown
             .As("least height of a frame with a raised panel", "leaf/height.least");
     }
 
+    // A tongue or tenon longer than the member is wide would come out at its other edge.
+    private bool JointsFit(Members members, List<Worked> midRails, List<Worked?> rows, Worked? reach)
+    {
+        var longest = reach?.Length ?? default;
+        var railsEnterStiles = design.Construction != Construction.Mitred || midRails.Count > 0;
+        var fits = Takes("left stile", members.Left, railsEnterStiles) & Takes("right stile", members.Right, railsEnterStiles)
+            & Takes("bottom rail", members.Bottom, rows[0] is not null) & Takes("top rail", members.Top, rows[^1] is not null);
+        for (var i = 0; i < midRails.Count; i++)
+            fits &= Takes(midRails.Count == 1 ? "mid rail" : $"mid rail {i + 1} from the bottom", midRails[i], rows[i] is not null || rows[i + 1] is not null);
+        return fits;
+
+        bool Takes(string member, Worked width, bool joined)
+        {
+            if (width.Amount.IsPositive && (!joined || width.Length >= longest))
+                return true;
+            Report(Rules.JointTooLong, $"The {member} is {width.Length} wide and must take a joint {longest} long.",
+                $"Use a joint no longer than the member is wide, or a wider member.", "tenon");
+            return false;
+        }
+    }
+
     private bool ArchesFit(Worked? topRise, Worked? bottomRise, Worked clearWidth, Worked clearHeight) =>
         ArchFits(design.TopArch, topRise, "top", clearWidth, clearHeight) & ArchFits(design.BottomArch, bottomRise, "bottom", clearWidth, clearHeight);
 

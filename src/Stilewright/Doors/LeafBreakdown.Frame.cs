@@ -30,7 +30,7 @@ internal sealed partial class LeafBreakdown
         if (midRails is null || !ArchesClear(topRise, bottomRise, lightHeights))
             return;
         var rows = RowLayout(clearWidth, lightHeights.Count, out var rowWidths);
-        if (rows is null)
+        if (rows is null || !JointsFit(members, midRails, rows, reach))
             return;
 
         var railLength = reach is null

@@ -117,7 +117,7 @@ public static class Rules
         Source.Published("door-terminology page of a supplier: mitred doors cannot take arches"));
 
     public static Rule ArchTooHigh { get; } = new("arch.too-high", CannotBuild,
-        "An arch rises more than its span allows", "Lower the rise", Geometry);
+        "An arch rises more than its span or the light beside it allows", "Lower the rise", Geometry);
 
     public static Rule CrownThin { get; } = new("arch.crown-thin", Caution,
         "Too little wood is left between the crown's groove and the rail's edge", "Use a wider rail or a lower rise", Practice);
@@ -127,6 +127,9 @@ public static class Rules
 
     public static Rule CopeTooLong { get; } = new("cutters.cope-too-long", CannotBuild,
         "The cope's tongue is longer than the groove is deep", "Correct the cutter set", Geometry);
+
+    public static Rule JointTooLong { get; } = new("frame.joint-too-long", CannotBuild,
+        "A member is narrower than the tongue or tenon it must take", "Use a shorter joint or a wider member", Geometry);
 
     public static Rule StockOutsideCutters { get; } = new("cutters.stock-range", CannotBuild,
         "The stock is thinner or thicker than the cutters take", "Choose other stock or cutters", Source.Shop);
@@ -192,7 +195,7 @@ public static class Rules
         WallClearance, OutOfLine, ToeNotchCovered, LipCoversNothing, NothingLeft, BankTooTall,
         HingedToNothing, NoGapInPair, DesignMissing, NarrowerThanFrame, LightTooSmall, DrawerTooLow, DrawerMadeSlab,
         StilesWithoutHand, MidRailMisplaced, NoSuchLight, WideUndivided, TallUndivided, UnequalTrim, UnequalMitre,
-        ArchOnMitre, ArchTooHigh, CrownThin, MidStileUnderArch, CopeTooLong, StockOutsideCutters, NoRaise, FinalTooThin,
+        ArchOnMitre, ArchTooHigh, CrownThin, MidStileUnderArch, CopeTooLong, JointTooLong, StockOutsideCutters, NoRaise, FinalTooThin,
         ShortForCoping, ShortForSticking, ShortForMachine, NarrowForMachine, ShortForRaising,
         WiderThanMachine, WiderThanPractice, NoField, NoClearance, ClearanceFillsGroove, NoSafetyGlazing, EndNotched, AcceptedNothing,
     ];

@@ -60,6 +60,7 @@ internal static class LeafRuleCases
             () => Door("15", "24", Plain with { TopRail = In("1 3/32"), TopArch = Eyebrow("2") }), () => Door("15", "24", Plain with { TopRail = In("1 1/8"), TopArch = Eyebrow("2") })),
         new(Rules.MidStileUnderArch, CannotBuild, "hole/leaf/stile.mid.1", ["stands 9 in from the stile", "top rail"], () => Shouldered("9 31/32"), () => Shouldered("10")),
         new(Rules.CopeTooLong, CannotBuild, "hole/leaf", ["13/32 in long", "3/8 in deep"], () => Coped("13/32"), () => Coped("3/8")),
+        new(Rules.JointTooLong, CannotBuild, "hole/leaf", ["left stile is 2 1/4 in wide", "joint 2 9/32 in long"], () => Tenoned("2 9/32"), () => Tenoned("2 1/4")),
         new(Rules.StockOutsideCutters, CannotBuild, "hole/leaf", ["planed to 13/16 in", "27/32 in to 7/8 in"], () => Thinnest("27/32"), () => Thinnest("13/16")),
         new(Rules.StockOutsideCutters, CannotBuild, "hole/leaf", ["planed to 13/16 in", "11/16 in to 25/32 in"], () => Thickest("25/32"), () => Thickest("13/16"), "thickest"),
         // 13/16 less 1/32 from the face leaves 25/32; the back may lose 1/32 more.
@@ -67,6 +68,8 @@ internal static class LeafRuleCases
     ];
 
     private static Arch Eyebrow(string rise) => new(ArchFamily.Eyebrow, In(rise));
+
+    private static Breakdown Tenoned(string tenon) => Door("15", "24", Plain with { Construction = Construction.MortiseAndTenon, Tenon = In(tenon) });
 
     private static Breakdown Three(string? middle) => Break(Course(Plain, SettingValues.None, Opening("45", "24", new DoorFilling(Mount.Overlay,
         [Leaf(HingeSide.Left), Leaf(HingeSide.Left) with { HingedTo = middle }, Leaf(HingeSide.Right)], "plain"))));
