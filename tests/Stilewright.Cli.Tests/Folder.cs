@@ -24,7 +24,7 @@ public sealed class Folder : IDisposable
     /// <param name="filling">More of the filling, such as edges.</param>
     public string Small(string standard = "inch", string width = "23 3/4", string height = "29 1/2", string accepted = "[]", string filling = "") => Write("small.json", $$"""
         {
-          "format": "stilewright/course", "version": 1, "id": "small", "name": "Small, \"quoted\"", "standard": "{{standard}}", "unit": "inch",
+          "format": "stilewright/course", "version": 1, "id": "small", "name": "Small, \"quoted\"", "standard": "{{standard}}", "unit": "in",
           "designs": [ {
             "id": "square", "name": "Square", "construction": "cope-and-stick", "species": "red oak", "stock": "four-quarter", "cutters": "deep-groove",
             "panel": { "kind": "flat-sheet", "species": "plywood", "stock": "ply" } } ],
