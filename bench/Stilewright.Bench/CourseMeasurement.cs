@@ -13,7 +13,7 @@ internal static class CourseMeasurement
     {
         var file = DocumentWriter.Write(SampleCourses.Of(24, 100));
         var (leaves, lines) = (0, 0);
-        var timing = Timing.Of(30, 51, () => (leaves, lines) = Work(file));
+        var timing = Timing.Of(400, 51, () => (leaves, lines) = Work(file));
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
             $"course: 24 benches, {leaves} leaves, {file.Length:N0} bytes to {lines:N0} lines of cut lists by bench and course, warm"));
         Console.WriteLine($"  read, references, sizes, parts, findings, cut lists: {timing.Against(20)}; {timing.Processor}");

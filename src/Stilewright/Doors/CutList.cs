@@ -20,7 +20,7 @@ public static class CutList
 {
     public static IReadOnlyList<CutListLine> Of(IEnumerable<Part> parts) =>
     [
-        .. parts.GroupBy(part => new Identity(part))
+        .. parts.GroupBy(part => part, Alike.Instance)
             .Select(group => new CutListLine(group.First(), [.. group], [.. group.Select(part => LeafOf(part.Label)).Distinct()]))
             .OrderBy(line => line.Part.Kind == PartKind.Glass)
             .ThenBy(line => line.Part.Material, StringComparer.Ordinal)
@@ -32,30 +32,33 @@ public static class CutList
 
     private static string LeafOf(string label) => label[..label.LastIndexOf('·')];
 
-    private sealed record Identity
+    // Rails and stiles of one size, joint and edge are the same piece of wood whatever they are called.
+    private sealed class Alike : IEqualityComparer<Part>
     {
-        public Identity(Part part)
-        {
-            Kind = part.Kind is PartKind.Stile or PartKind.Rail or PartKind.MidRail or PartKind.MidStile ? PartKind.Stile : part.Kind;
-            Material = part.Material;
-            Stock = part.Stock;
-            Sizes = string.Join('|', part.Quantities.Select(quantity => quantity.Amount.ToString()));
-            Work = string.Join('|', part.Work.Order());
-            Hand = part.Hand;
-            FaceDown = part.FaceDown;
-            Shoulder = part.Shoulder?.Length;
-            Arch = part.Arch is { } arch
-                ? $"{arch.Family}|{arch.Span.Amount}|{arch.Rise.Amount}|{arch.Shoulder?.Amount}|{arch.Repeats}" : null;
-        }
+        public static Alike Instance { get; } = new();
 
-        private PartKind Kind { get; }
-        private string Material { get; }
-        private string Stock { get; }
-        private string Sizes { get; }
-        private string Work { get; }
-        private Side? Hand { get; }
-        private bool? FaceDown { get; }
-        private Length? Shoulder { get; }
-        private string? Arch { get; }
+        public bool Equals(Part? one, Part? other) => ReferenceEquals(one, other) || (one is not null && other is not null
+            && Class(one) == Class(other) && one.Material == other.Material && one.Stock == other.Stock
+            && one.Hand == other.Hand && one.FaceDown == other.FaceDown
+            && Same(one.Finished, other.Finished) && Same(one.GlueUp, other.GlueUp) && Same(one.Rough, other.Rough)
+            && Same(one.Thickness?.Rough, other.Thickness?.Rough) && Same(one.Thickness?.Planed, other.Thickness?.Planed)
+            && Same(one.Thickness?.Final, other.Thickness?.Final) && Same(one.Shoulder, other.Shoulder)
+            && one.Work.Order().SequenceEqual(other.Work.Order()) && Same(one.Arch, other.Arch));
+
+        public int GetHashCode(Part part) => HashCode.Combine(
+            Class(part), part.Material, part.Stock, part.GlueUp.Width.Amount, part.GlueUp.Length.Amount, part.Hand);
+
+        private static PartKind Class(Part part) =>
+            part.Kind is PartKind.Rail or PartKind.MidRail or PartKind.MidStile ? PartKind.Stile : part.Kind;
+
+        private static bool Same(Worked? one, Worked? other) =>
+            ReferenceEquals(one, other) || (one is not null && other is not null && one.Amount == other.Amount);
+
+        private static bool Same(PartSize? one, PartSize? other) => ReferenceEquals(one, other)
+            || (one is not null && other is not null && Same(one.Width, other.Width) && Same(one.Length, other.Length));
+
+        private static bool Same(ArchShape? one, ArchShape? other) => ReferenceEquals(one, other)
+            || (one is not null && other is not null && one.Family == other.Family && one.Repeats == other.Repeats
+                && Same(one.Span, other.Span) && Same(one.Rise, other.Rise) && Same(one.Shoulder, other.Shoulder));
     }
 }

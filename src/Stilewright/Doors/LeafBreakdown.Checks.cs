@@ -282,40 +282,48 @@ internal sealed partial class LeafBreakdown
     private void CheckMachines()
     {
         var frame = parts.Where(part => part.Kind is PartKind.Stile or PartKind.Rail or PartKind.MidRail or PartKind.MidStile).ToList();
-        var machines = standard.Standard.Machines.Where(machine => machine.Kind != MachineKind.Sander).ToList();
-        var shaper = machines.Where(machine => machine.Kind == MachineKind.Shaper).ToList();
-        var flattening = machines.Where(machine => machine.Kind != MachineKind.Shaper).ToList();
-
-        CheckSize(machines, machine => machine.Narrowest, frame, part => part.GlueUp.Width, (narrow, least, takers, limit) => new(Rules.NarrowForMachine, narrow,
-            $"{Names(narrow)} {least} wide; {takers} nothing narrower than {limit}.",
+        CheckSize(Limits("narrowest", machine => machine.Kind == MachineKind.Sander ? null : machine.Narrowest), frame, part => part.GlueUp.Width, (narrow, least, limit) => new(
+            Rules.NarrowForMachine,
+            $"{Names(narrow)} {least} wide; {limit.Takers} nothing narrower than {limit.Least}.",
             $"Work a wider blank and rip it afterwards, or use a holder with featherboards."));
-        var coped = frame.Where(part => part.Work.Contains(EdgeWork.CopeBothEnds)).ToList();
-        CheckSize(shaper, machine => machine.Shortest, coped, part => part.GlueUp.Length, (few, least, takers, limit) => new(Rules.ShortForCoping, few,
-            $"{Names(few)} {least} long; {takers} nothing under {limit} for coping by hand.",
+        var coped = frame.FindAll(part => part.Work.Contains(EdgeWork.CopeBothEnds));
+        var shaper = Limits("shaper", machine => machine.Kind == MachineKind.Shaper ? machine.Shortest : null);
+        CheckSize(shaper, coped, part => part.GlueUp.Length, (few, least, limit) => new(
+            Rules.ShortForCoping,
+            $"{Names(few)} {least} long; {limit.Takers} nothing under {limit.Least} for coping by hand.",
             $"Cope a double-wide blank, stick both edges, then rip it in two; or use a sled with clamp and backer. A longer blank cut afterwards helps sticking only, never coping."));
-        CheckSize(shaper, machine => machine.Shortest, [.. frame.Except(coped)], part => part.GlueUp.Length, (few, least, takers, limit) => new(Rules.ShortForSticking, few,
-            $"{Names(few)} {least} long; {takers} nothing under {limit} by hand.",
+        CheckSize(shaper, frame.FindAll(part => !part.Work.Contains(EdgeWork.CopeBothEnds)), part => part.GlueUp.Length, (few, least, limit) => new(
+            Rules.ShortForSticking,
+            $"{Names(few)} {least} long; {limit.Takers} nothing under {limit.Least} by hand.",
             $"Stick a longer blank and cut it to length afterwards, or use a holder."));
-        CheckSize(flattening, machine => machine.Shortest, frame, part => part.Rough!.Length, (few, least, takers, limit) => new(Rules.ShortForMachine, few,
-            $"{Names(few)} {least} long in the rough; {takers} nothing under {limit}.",
+        CheckSize(Limits("flattening", machine => machine.Kind is MachineKind.Jointer or MachineKind.Planer ? machine.Shortest : null), frame, part => part.Rough!.Length, (few, least, limit) => new(
+            Rules.ShortForMachine,
+            $"{Names(few)} {least} long in the rough; {limit.Takers} nothing under {limit.Least}.",
             $"Joint and plane them as one longer blank and crosscut afterwards."));
     }
 
-    private sealed record PartsFinding(Rule Rule, List<Part> Parts, FormattableString Problem, FormattableString Advice);
+    // A least size, and the machines that share it, as the start of a sentence: "the jointer and the planer take".
+    private sealed record MachineLimit(Length Least, string Takers);
+
+    private List<MachineLimit> Limits(string name, Func<Machine, LengthEntry?> limitOf) => standard.Once("machines", name, () =>
+        standard.Standard.Machines.Where(machine => limitOf(machine) is not null).GroupBy(machine => limitOf(machine)!.Value.Value).Select(group =>
+        {
+            var names = group.Select(machine => machine.Name).ToList();
+            return new MachineLimit(group.Key, names.Count == 1 ? $"{names[0]} takes" : $"{string.Join(", ", names.SkipLast(1))} and {names[^1]} take");
+        }).ToList());
+
+    private sealed record SizeFinding(Rule Rule, FormattableString Problem, FormattableString Advice);
 
     // One finding for all machines that stop at the same limit.
     private void CheckSize(
-        List<Machine> machines, Func<Machine, LengthEntry?> limitOf, List<Part> candidates, Func<Part, Worked> sizeOf,
-        Func<List<Part>, Length, string, Length, PartsFinding> tell)
+        List<MachineLimit> limits, List<Part> candidates, Func<Part, Worked> sizeOf, Func<List<Part>, Length, MachineLimit, SizeFinding> tell)
     {
-        foreach (var group in machines.Where(machine => limitOf(machine) is not null).GroupBy(machine => limitOf(machine)!.Value.Value))
+        foreach (var limit in limits)
         {
-            var under = candidates.Where(part => sizeOf(part).Length < group.Key).ToList();
+            var under = candidates.FindAll(part => sizeOf(part).Length < limit.Least);
             if (under.Count == 0)
                 continue;
-            var names = group.Select(machine => machine.Name).ToList();
-            var takers = names.Count == 1 ? $"{names[0]} takes" : $"{string.Join(", ", names.SkipLast(1))} and {names[^1]} take";
-            var found = tell(under, under.Min(part => sizeOf(part).Length), takers, group.Key);
+            var found = tell(under, under.Min(part => sizeOf(part).Length), limit);
             findings.Add(new(found.Rule, new(under[0].Path), found.Problem, found.Advice) { AlsoAt = [.. under.Skip(1).Select(part => new Place(part.Path))] });
         }
     }

@@ -7,6 +7,8 @@ namespace Stilewright.Doors;
 
 internal sealed partial class LeafBreakdown
 {
+    private Quotient? halved;
+
     private sealed record Light(int Number, Worked Width, Worked Height, Length X, Length Y, int Row);
 
     private sealed record Members(Worked Left, Worked Right, Worked Top, Worked Bottom);
@@ -188,6 +190,14 @@ internal sealed partial class LeafBreakdown
             || mitred && hasMidRails;
         var handed = placed && !SameBothWaysUp(members);
 
+        PartSize StileGlueUp(Worked width) => new(
+            Grown(width, trimWidth, "stile width into the clamps", "leaf/stile.width.glue"),
+            Plus(Height, trimHeight, "stile length into the clamps", "leaf/stile.length.glue"));
+        var faceDown = standard.Standard.Cutter(design.Cutters!)!.FaceDown;
+        var leftGlueUp = StileGlueUp(members.Left);
+        var leftFinished = new PartSize(members.Left, Height);
+        var alike = members.Left.Equals(members.Right);
+
         foreach (var side in new[] { Side.Left, Side.Right })
         {
             var isLeft = side == Side.Left;
@@ -199,10 +209,8 @@ internal sealed partial class LeafBreakdown
                     : [new(w, default), new(w, h), new(w - r, h - t), new(w - r, b)]
                 : new Rectangle(isLeft ? default : w - r, default, width.Length, h).Corners;
             Add(isLeft ? "stile.left" : "stile.right", isLeft ? "LS" : "RS", PartKind.Stile, name, design.Species, stock,
-                new(width, Height),
-                new(Grown(width, trimWidth, "stile width into the clamps", "leaf/stile.width.glue"),
-                    Plus(Height, trimHeight, "stile length into the clamps", "leaf/stile.length.glue")),
-                true, GrainDirection.Vertical, standard.Standard.Cutter(design.Cutters!)!.FaceDown, stileWork, handed ? side : null, null, null,
+                isLeft || alike ? leftFinished : new(width, Height), isLeft || alike ? leftGlueUp : StileGlueUp(width),
+                true, GrainDirection.Vertical, faceDown, stileWork, handed ? side : null, null, null,
                 new(isLeft ? default : w - r, default, width.Length, h), visible);
         }
 
@@ -256,8 +264,11 @@ internal sealed partial class LeafBreakdown
         arch.Shoulder is { } shoulder ? Entered($"arch.{end}.shoulder", "shoulder", shoulder, $"{end}Arch/shoulder") : null,
         arch.PerLight ? (MidStilesUnder(end)?.Count ?? 0) + 1 : 1);
 
-    private static Worked Grown(Worked width, Worked trim, string label, string key) =>
-        trim.Amount.IsZero ? width : (width + (trim / 2)).As(label, key);
+    private Worked Grown(Worked width, Worked trim, string label, string key) =>
+        trim.Amount.IsZero ? width : (width + Half(trim)).As(label, key);
+
+    private Worked Half(Worked trim) =>
+        ReferenceEquals(trim, halved?.Left) ? halved! : halved = new Quotient(trim, standard.Once("numbers", "2", () => new Number(2)));
 
     private (Worked Width, Worked Height) Trim(bool mitred)
     {

@@ -47,13 +47,13 @@ internal sealed partial class LeafBreakdown
         findings.Add(new(rule, new(part is null ? plan.Path : $"{plan.Path}/{part}", field), problem, advice));
 
     private Given Entered(string key, string label, LengthEntry entry, string field) =>
-        new($"leaf/{key}", label, entry.Value, new(OriginKind.Design, $"design/{design.Id}/{field}"));
+        standard.Once(design.Id, field, () => new Given($"leaf/{key}", label, entry.Value, new(OriginKind.Design, $"design/{design.Id}/{field}")));
 
     private Worked Entered(string key, string label, LengthEntry? entry, string field, Setting otherwise) =>
         entry is { } value ? Entered(key, label, value, field) : standard[otherwise];
 
     private Given Cut(CutterSet cutters, string key, string label, LengthEntry entry) =>
-        new($"cutters/{key}", label, entry.Value, new(CutterOrigin(cutters), $"standard/cutters/{cutters.Id}/{key}"));
+        standard.Once($"cutters/{cutters.Id}", key, () => new Given($"cutters/{key}", label, entry.Value, new(CutterOrigin(cutters), $"standard/cutters/{cutters.Id}/{key}")));
 
     private OriginKind CutterOrigin(CutterSet cutters) =>
         ShippedStandards.For(standard.Standard.Base).Cutter(cutters.Id) == cutters ? OriginKind.Shipped : OriginKind.Standard;
@@ -112,14 +112,19 @@ internal sealed partial class LeafBreakdown
         GrainDirection? grain, bool? faceDown, IReadOnlyList<EdgeWork> work, Side? hand, ArchShape? arch, Worked? shoulder,
         Rectangle outline, IReadOnlyList<Point> visible)
     {
-        var rough = hasRough
-            ? new PartSize(
-                Plus(glueUp.Width, standard[Settings.RoughWidth], "rough width", $"leaf/{segment}.width.rough"),
-                Plus(glueUp.Length, standard[Settings.RoughLength], "rough length", $"leaf/{segment}.length.rough"))
-            : null;
+        // Parts of one size into the clamps, such as two like stiles, have one rough size.
+        var like = parts.Count > 0 && ReferenceEquals(parts[^1].GlueUp, glueUp) ? parts[^1].Rough : null;
+        var rough = !hasRough ? null : like ?? new PartSize(
+            Plus(glueUp.Width, standard[Settings.RoughWidth], "rough width", RoughKeys(segment).Width),
+            Plus(glueUp.Length, standard[Settings.RoughLength], "rough length", RoughKeys(segment).Length));
         parts.Add(new($"{plan.Path}/{segment}", $"{plan.Label}·{code}", kind, name, material, stock?.Name ?? "", finished, glueUp, rough,
-            stock is null ? null : Stages(stock), grain, faceDown, work, hand, arch, shoulder, outline, visible));
+            stock is null ? null : standard.Once("stocks", stock.Id, () => Stages(stock)), grain, faceDown, work, hand, arch, shoulder, outline, visible));
     }
+
+    private sealed record SizeKeys(string Width, string Length);
+
+    private SizeKeys RoughKeys(string segment) =>
+        standard.Once("rough", segment, () => new SizeKeys($"leaf/{segment}.width.rough", $"leaf/{segment}.length.rough"));
 
     private ThicknessStages Stages(Stock stock)
     {

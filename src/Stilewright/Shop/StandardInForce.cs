@@ -8,6 +8,7 @@ public sealed class StandardInForce
 {
     private readonly (OriginKind Kind, string Path, SettingValues Values)[] layers;
     private readonly Dictionary<Setting, Given> given = [];
+    private readonly Dictionary<(string Owner, string Key), object> shared = [];
 
     public StandardInForce(HouseStandard standard)
         : this(standard, [])
@@ -44,6 +45,20 @@ public sealed class StandardInForce
 
             return known;
         }
+    }
+
+    /// <summary>
+    /// What follows from one record of the standard or one door design, made once for all leaves that use it: entries of
+    /// ten thousand doors are then a few objects, not some for every part.
+    /// </summary>
+    internal T Once<T>(string owner, string key, Func<T> make)
+        where T : class
+    {
+        if (shared.TryGetValue((owner, key), out var known))
+            return (T)known;
+        var made = make();
+        shared.Add((owner, key), made);
+        return made;
     }
 
     /// <summary>A choice or count setting, as its word.</summary>
