@@ -22,7 +22,7 @@ internal sealed class CheckCommand(Screen screen) : Command<CheckCommand.Setting
         }
 
         var breakdown = CourseFile.Open(settings.File);
-        PageWriter.Write(CheckPage.Of(breakdown, settings.FormatFor(breakdown.Standard)), screen);
+        PageWriter.Write(CheckPage.Of(breakdown, settings.FormatFor(breakdown, breakdown.Projects)), screen);
         return CodeOf(breakdown);
     }
 

@@ -40,7 +40,7 @@ internal sealed class CutListCommand(Screen screen) : Command<CutListCommand.Set
     {
         var breakdown = CourseFile.Open(settings.File);
         var selection = Selection.Of(breakdown, settings.BenchNumber, settings.Leaf);
-        var format = settings.FormatFor(breakdown.Standard);
+        var format = settings.FormatFor(breakdown, selection.Projects);
         var groups = CutListGroup.Of(selection, settings.By switch
         {
             "leaf" => CutListBy.Leaf,

@@ -1,6 +1,7 @@
 using System.ComponentModel;
 using Spectre.Console;
 using Spectre.Console.Cli;
+using Stilewright.Doors;
 using Stilewright.Measure;
 using Stilewright.Shop;
 
@@ -10,11 +11,11 @@ namespace Stilewright.Cli.Commands;
 internal abstract class ReaderSettings : CommandSettings
 {
     [CommandOption("--in")]
-    [Description("Show inches, whatever the house standard prints.")]
+    [Description("Show inches, whatever the course is written in.")]
     public bool Inches { get; init; }
 
     [CommandOption("--mm")]
-    [Description("Show millimetres, whatever the house standard prints.")]
+    [Description("Show millimetres, whatever the course is written in.")]
     public bool Millimetres { get; init; }
 
     [CommandOption("--finest <FRACTION>")]
@@ -29,11 +30,12 @@ internal abstract class ReaderSettings : CommandSettings
             ? ValidationResult.Success() : ValidationResult.Error($"--finest takes 8, 16, 32 or 64, not \"{Finest}\".");
     }
 
-    /// <summary>The format asked for; what is not asked is as the standard prints.</summary>
-    public LengthFormat FormatFor(HouseStandard standard)
+    /// <summary>The format asked for; what is not asked is as the projects shown are written, or else as the standard prints.</summary>
+    public LengthFormat FormatFor(Breakdown breakdown, IEnumerable<ProjectBreakdown> shown)
     {
-        var own = new StandardInForce(standard).Format;
-        var unit = Inches ? LengthUnit.Inch : Millimetres ? LengthUnit.Millimetre : own.Unit;
+        var own = new StandardInForce(breakdown.Standard).Format;
+        var written = shown.Select(project => project.Project.Unit ?? breakdown.Course.Unit).Distinct().Take(2).ToList();
+        var unit = Inches ? LengthUnit.Inch : Millimetres ? LengthUnit.Millimetre : written is [var one] ? one : own.Unit;
         return new(unit, Finest is null ? own.FinestDenominator : int.Parse(Finest, System.Globalization.CultureInfo.InvariantCulture));
     }
 }

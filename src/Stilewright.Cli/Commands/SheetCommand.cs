@@ -13,7 +13,7 @@ internal sealed class SheetCommand(Screen screen) : Command<SheetCommand.Setting
     {
         var breakdown = CourseFile.Open(settings.File);
         var selection = Selection.Of(breakdown, settings.BenchNumber, settings.Leaf);
-        PageWriter.Write(SheetPage.Of(selection, settings.FormatFor(breakdown.Standard)), screen);
+        PageWriter.Write(SheetPage.Of(selection, settings.FormatFor(breakdown, selection.Projects)), screen);
         return ExitCode.Good;
     }
 }

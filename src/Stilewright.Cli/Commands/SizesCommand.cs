@@ -13,7 +13,7 @@ internal sealed class SizesCommand(Screen screen) : Command<SizesCommand.Setting
     {
         var breakdown = CourseFile.Open(settings.File);
         var selection = Selection.Of(breakdown, settings.BenchNumber, null);
-        PageWriter.Write(SizesPage.Of(selection, settings.FormatFor(breakdown.Standard)), screen);
+        PageWriter.Write(SizesPage.Of(selection, settings.FormatFor(breakdown, selection.Projects)), screen);
         return ExitCode.Good;
     }
 }

@@ -23,7 +23,8 @@ internal sealed class WorkCommand(Screen screen) : Command<WorkCommand.Settings>
     {
         var breakdown = CourseFile.Open(settings.File);
         var places = WorkPlace.Find(breakdown, settings.Place);
-        PageWriter.Write(WorkPage.Of(places, settings.Figure, settings.FormatFor(breakdown.Standard)), screen);
+        PageWriter.Write(WorkPage.Of(places, settings.Figure, settings.FormatFor(breakdown, breakdown.Projects.Where(project => project.Fronts.Any(
+            front => places.Any(place => place.Path == front.Path || place.Path.StartsWith($"{front.Path}/", StringComparison.Ordinal)))))), screen);
         return ExitCode.Good;
     }
 }

@@ -21,9 +21,9 @@ internal sealed class Figures(LengthFormat format)
 
     public string Size(Worked width, Worked height) => $"{Of(width)} × {Of(height)}";
 
-    /// <summary>"overlay 3/8", "gap 3/32" or "flush".</summary>
-    public string Reach(Length reach) => reach.IsZero ? "flush"
-        : reach.IsPositive ? $"overlay {Of(reach)}" : $"gap {Of(-reach)}";
+    /// <summary>"overlay 3/8", "gap 3/32" or "flush"; what an inset front has too much is planed off.</summary>
+    public string Reach(Length reach, Mount? mount) => reach.IsZero ? "flush"
+        : reach.IsNegative ? $"gap {Of(-reach)}" : mount == Mount.Inset ? $"{Of(reach)} to plane off" : $"overlay {Of(reach)}";
 
     public static string Hinge(HingeSide hinge) => hinge switch
     {

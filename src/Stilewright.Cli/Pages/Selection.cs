@@ -7,6 +7,9 @@ namespace Stilewright.Cli.Pages;
 /// <param name="IsWhole">Whether it is the whole course.</param>
 internal sealed record Selection(Breakdown Breakdown, IReadOnlyList<ChosenFront> Fronts, bool IsWhole)
 {
+    /// <summary>The projects that the chosen fronts belong to, each once.</summary>
+    public IEnumerable<ProjectBreakdown> Projects => Fronts.Select(front => front.Project).Distinct();
+
     public IEnumerable<SizedLeaf> Leaves => Fronts.SelectMany(front => front.Leaves);
 
     /// <summary>Labels of chosen leaves that have no parts because they cannot be built.</summary>

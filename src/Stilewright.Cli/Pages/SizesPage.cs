@@ -58,7 +58,7 @@ internal static class SizesPage
         page.Grid(["edge", "leaves", "asked for", Column.Figure("frame seen"), "beyond"], front.Edges.Select(edge => (IReadOnlyList<string>)
         [
             Figures.Words(edge.Side),
-            figures.Reach(edge.Reach),
+            figures.Reach(edge.Reach, front.Mount),
             $"{WorkedText.Label(edge.Rule)} {figures.Of(edge.Rule)}",
             edge.Reveal is { } reveal ? figures.Of(reveal) : "",
             Beyond(edge, labels),
@@ -66,8 +66,8 @@ internal static class SizesPage
         page.Grid(["corner", "sideways", "upright"], front.Corners.Select(corner => (IReadOnlyList<string>)
         [
             $"{(corner.Upper == Side.Top ? "upper" : "lower")} {Figures.Words(corner.Hand)}",
-            figures.Reach(corner.Sideways),
-            figures.Reach(corner.Upright),
+            figures.Reach(corner.Sideways, front.Mount),
+            figures.Reach(corner.Upright, front.Mount),
         ]));
     }
 

@@ -20,6 +20,7 @@ internal static class DocumentRules
         For<Projects.DoorFilling>(FillingRules.OneLeafTakesTheRest),
         For<Projects.DoorFilling>(FillingRules.LappedEdgesAreOfAPair),
         For<Projects.DoorFilling>(FillingRules.LeavesHangOnKnownLeaves),
+        For<Projects.DoorFilling>(FillingRules.LeavesOverrideOnlyWhatIsTheirs),
         For<Projects.Filling>(FillingRules.EdgesAreOfOverlayFronts),
         For<Projects.DrawerFilling>(FillingRules.HeightsMatchTheCount),
         For<Projects.DrawerFilling>(FillingRules.RemainderIsInTheBank),
@@ -37,6 +38,7 @@ internal static class DocumentRules
         For<Shop.CutterSet>(StandardRules.GrooveFitsTheStock),
         For<Shop.CutterSet>(StandardRules.StockRangeIsARange),
         For<Shop.Stock>(StandardRules.SandingLeavesWood),
+        For<Shop.Stock>(StandardRules.NominalThicknessIsKnown),
     }.ToLookup(rule => rule.Record);
 
     /// <summary>Every fault of this record; the records inside it have been checked on their own.</summary>

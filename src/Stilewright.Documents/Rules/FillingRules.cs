@@ -17,6 +17,18 @@ internal static class FillingRules
             yield return new(path.Field("lapped"), $"lapped meeting edges need a pair, and here the leaves are {doors.Leaves.Count}", "leave \"lapped\" out, or list two leaves");
     }
 
+    public static IEnumerable<RuleFault> LeavesOverrideOnlyWhatIsTheirs(DoorFilling doors, DocumentPath path)
+    {
+        for (var index = 0; index < doors.Leaves.Count; index++)
+        {
+            foreach (var setting in doors.Leaves[index].Overrides.Values.Keys.Where(setting => !setting.OfLeaf))
+            {
+                yield return new(path.Field("leaves").Item(index).Field("overrides").Field(setting.Key),
+                    $"the {setting.Label} belongs to the whole front, not to one leaf", "move it to the overrides of the opening");
+            }
+        }
+    }
+
     /// <summary>A leaf hangs on the frame, or on leaves of which the last hangs on the frame.</summary>
     public static IEnumerable<RuleFault> LeavesHangOnKnownLeaves(DoorFilling doors, DocumentPath path)
     {

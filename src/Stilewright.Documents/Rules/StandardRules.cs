@@ -1,3 +1,4 @@
+using Stilewright.Doors;
 using Stilewright.Measure;
 using Stilewright.Shop;
 
@@ -28,5 +29,15 @@ internal static class StandardRules
         var left = stock.Planed.Value - (stock.FaceLoss?.Value ?? Length.Zero) - (stock.BackLoss?.Value ?? Length.Zero);
         if (!left.IsPositive)
             yield return new(path.Field("planed"), "sanding takes away the whole thickness", "check the planed thickness and what sanding takes");
+    }
+
+    public static IEnumerable<RuleFault> NominalThicknessIsKnown(Stock stock, DocumentPath path)
+    {
+        if (stock.Nominal is not { } nominal)
+            yield break;
+        if (ThicknessTable.Find(nominal) is not { } rough)
+            yield return new(path.Field("nominal"), $"\"{Quote.Shown(nominal)}\" is no nominal thickness", Quote.Suggest(nominal, [.. ThicknessTable.Nominals]));
+        else if (rough.Length < stock.Planed.Value)
+            yield return new(path.Field("planed"), $"rough {nominal} stock cannot be planed to more than it has", "plane it thinner, or name thicker stock");
     }
 }

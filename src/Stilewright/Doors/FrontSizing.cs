@@ -39,10 +39,14 @@ internal sealed class FrontSizing
 
     private Place Here(string? field = null) => new(opening.Id, field);
 
+    // A quantity that has the name already is not named twice.
+    private static Worked Called(Worked quantity, string label, string key) =>
+        quantity is Named named && named.Label == label ? named : quantity.As(label, key);
+
     private OpeningFigure MeasureOpening()
     {
         if (opening.Readings is null)
-            return OpeningFigure.Square(Site.Width!.As("opening width", "opening/width"), Site.Height!.As("opening height", "opening/height"), "by the layout");
+            return OpeningFigure.Square(Called(Site.Width!, "opening width", "opening/width"), Called(Site.Height!, "opening height", "opening/height"), "by the layout");
         var figure = OpeningFigure.Of(opening, standard, findings);
         if (Site is { Width: { } width, Height: { } height })
         {
@@ -277,7 +281,8 @@ internal sealed class FrontSizing
                 HingeSide.Right when i < names.Count - 1 => names[i + 1],
                 _ => null,
             };
-            var named = leaf.HingedTo is null ? null : $"leaf.{leaf.HingedTo}";
+            var named = leaf.HingedTo is null ? null
+                : int.TryParse(leaf.HingedTo, out var number) && number >= 1 && number <= names.Count ? names[number - 1] : $"leaf.{leaf.HingedTo}";
             if (named is null ? !onFrame : named != beside)
             {
                 findings.Add(new(Rules.HingedToNothing, new($"{opening.Id}/{names[i]}", "hinge"),

@@ -27,6 +27,9 @@ public static class ThicknessTable
         ["16/4"] = new(4),
     };
 
+    /// <summary>The nominal thicknesses of the table, as they are spelled.</summary>
+    public static IEnumerable<string> Nominals => Rows.Keys;
+
     /// <summary>The rough thickness of a nominal one, or null when the table has no such row.</summary>
     public static FromTable? Find(string nominal) => Rows.TryGetValue(nominal, out var inches)
         ? new("rough thickness", "hardwood lumber thicknesses", nominal, Nhla, Dimension.Length, inches) : null;

@@ -22,6 +22,9 @@ public sealed record Setting(
     string Key, string Label, string Meaning, SettingKind Kind, string Inch, string Metric, Source Source,
     bool Overridable = true, IReadOnlyList<string>? Choices = null)
 {
+    /// <summary>Whether one leaf can differ from the others of its front: its members, joints, allowances and panels, not the front's edges.</summary>
+    public bool OfLeaf => Overridable && Key[..Key.IndexOf('.')] is "frame" or "joint" or "trim" or "panel" or "glass" or "rough";
+
     /// <summary>Whether zero is allowed, as for a gap; below zero never is.</summary>
     public bool MayBeZero { get; init; } = true;
 
