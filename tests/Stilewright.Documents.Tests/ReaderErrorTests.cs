@@ -77,6 +77,7 @@ public class ReaderErrorTests
         { "{ \"hinge\": \"left\" }, { \"hinge\": \"right\" }", "{ \"hinge\": \"left\", \"width\": 12 }, { \"hinge\": \"right\", \"width\": 12 }", Opening + ".filling.leaves[1].width", "every leaf has a width", "one leaf" },
         { "{ \"hinge\": \"left\" }, { \"hinge\": \"right\" }]", "{ \"hinge\": \"left\" }], \"lapped\": true", Opening + ".filling.lapped", "need a pair", "two leaves" },
         { "{ \"hinge\": \"right\" }]", "{ \"hinge\": \"right\", \"hingedTo\": \"3\" }]", Opening + ".filling.leaves[1].hingedTo", "no leaf \"3\" among 2", "from 1 to 2" },
+        { "{ \"hinge\": \"right\" }]", "{ \"hinge\": \"right\", \"overrides\": { \"gap.pair\": \"1/4\" } }]", Opening + ".filling.leaves[1].overrides['gap.pair']", "belongs to the whole front", "overrides of the opening" },
         { "{ \"hinge\": \"right\" }]", "{ \"hinge\": \"right\", \"hingedTo\": \"right\" }]", Opening + ".filling.leaves[1].hingedTo", "hinged to itself", "on the frame" },
         { "\"mount\": \"overlay\"", "\"mount\": \"inset\", \"edges\": { \"left\": { \"kind\": \"share\" } }", Opening + ".filling.edges.left", "only an overlay front", "mount overlay" },
         { "\"kind\": \"doors\", \"mount\": \"overlay\", \"design\": \"shaker\", \"leaves\": [{ \"hinge\": \"left\" }, { \"hinge\": \"right\" }]", "\"kind\": \"drawers\", \"mount\": \"overlay\", \"design\": \"shaker\", \"count\": 3, \"heights\": { \"kind\": \"proportional\", \"shares\": [1, 2] }", Opening + ".filling.heights.shares", "2 heights are listed for 3 fronts", "list 3" },
@@ -176,6 +177,20 @@ public class ReaderErrorTests
             """, StringComparison.Ordinal);
         var error = Assert.Single(Files.Errors(DocumentReader.ReadStandard(text)));
         Assert.Equal("$.stocks[0].id", error.Path);
+    }
+
+    [Theory]
+    [InlineData("9/4", "3/4", "$.stocks[0].nominal", "no nominal thickness")]
+    [InlineData("3/4", "7/8", "$.stocks[0].planed", "cannot be planed to more than it has")]
+    public void Nominal_thickness_is_in_the_table_and_planing_takes_wood_off(string nominal, string planed, string path, string says)
+    {
+        var text = $$"""
+            { "format": "stilewright/standard", "version": 1, "id": "own", "name": "Own", "unit": "in",
+            "base": "in", "stocks": [{ "id": "odd", "name": "Ours", "kind": "solid", "nominal": "{{nominal}}", "planed": "{{planed}}" }] }
+            """;
+        var error = Assert.Single(Files.Errors(DocumentReader.ReadStandard(text)));
+        Assert.Equal(path, error.Path);
+        Assert.Contains(says, error.Problem, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -182,7 +182,7 @@ public sealed class RandomCourse
             index == 0 || index == count - 1 ? null : index.ToString(CultureInfo.InvariantCulture),
             count > 1 && index == 0 && Chance(15) ? Exactly(width / count) : null,
             Maybe(10, () => Framed(designs)),
-            Overrides())).ToList();
+            Overrides(ofLeaf: true))).ToList();
         return new DoorFilling(mount, leaves, Framed(designs), edges, count == 2 && Chance(10));
     }
 
@@ -258,12 +258,12 @@ public sealed class RandomCourse
         };
     }
 
-    private SettingValues Overrides()
+    private SettingValues Overrides(bool ofLeaf = false)
     {
         if (!Chance(12))
             return SettingValues.None;
         Dictionary<Setting, SettingValue> values = [];
-        foreach (var setting in Settings.All.Where(setting => setting.Overridable && Chance(10)))
+        foreach (var setting in Settings.All.Where(setting => (ofLeaf ? setting.OfLeaf : setting.Overridable) && Chance(10)))
         {
             if (setting.Kind != SettingKind.Length)
             {

@@ -16,7 +16,7 @@ public enum SettingKind
 /// <param name="Inch">The default in the shipped inch standard, as a person would write it.</param>
 /// <param name="Metric">The default in the shipped millimetre standard.</param>
 /// <param name="Source">Where the defaults come from.</param>
-/// <param name="Overridable">False for what belongs to the shop alone, such as limits and the cutting step.</param>
+/// <param name="Overridable">False for what belongs to the shop alone, such as limits and tolerances.</param>
 /// <param name="Choices">The words allowed, for a choice; the counts allowed, for a count.</param>
 public sealed record Setting(
     string Key, string Label, string Meaning, SettingKind Kind, string Inch, string Metric, Source Source,
