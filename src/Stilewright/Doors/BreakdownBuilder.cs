@@ -177,10 +177,11 @@ internal sealed class BreakdownBuilder
             }
             else
             {
-                var widest = members.MaxBy(front => front.FrontWidth.Amount)!.FrontWidth;
+                var widest = members.MaxBy(front => front.FrontWidth.Amount)!.FrontWidth.As("widest front of the column", "column/width");
                 foreach (var front in members.Where(front => front.FrontWidth.Amount != widest.Amount))
                 {
-                    var half = (widest - front.FrontWidth) / 2;
+                    // The width it would have had, written out: its own front width is found from this.
+                    var half = (widest - front.FrontWidth.Operands[0]) / 2;
                     front.MoveOut(Side.Left, half);
                     front.MoveOut(Side.Right, half);
                 }
