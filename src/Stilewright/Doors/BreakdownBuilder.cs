@@ -338,7 +338,9 @@ internal sealed class BreakdownBuilder
         var ifOtherStays = Down(member.Length - gap - otherReach);
         findings.Add(new(Rules.NeighboursCollide, Touching(one, side),
             $"It laps {Shown(reach)} and its neighbour {other.Label} {Shown(otherReach)} over a member of {member.Length}; with {gap} of air they need {reach + otherReach + gap}.",
-            $"Let both lap {even}, or keep the neighbour's {Shown(otherReach)} and let this one lap {ifOtherStays}.")
+            one.LapsOver && other.LapsOver
+                ? $"Let both lap {even}, or keep the neighbour's {Shown(otherReach)} and let this one lap {ifOtherStays}."
+                : (FormattableString)$"Let {(one.LapsOver ? one : other).Label} lap at most {Down(member.Length - gap - (one.LapsOver ? otherReach : reach))}; its neighbour is inset.")
         { AlsoAt = [Touching(other, back)] });
 
         Length Down(Length length) => Length.Greatest(default, length).OnStep(step, StepDirection.Down);

@@ -1,6 +1,7 @@
 using System.Reflection;
 using Stilewright.Findings;
 using Stilewright.Measure;
+using Stilewright.Projects;
 using Stilewright.Shop;
 using static Stilewright.Tests.Doors.Samples;
 
@@ -63,6 +64,17 @@ public class FindingTests
     {
         var finding = Assert.Single(FrontRuleCases.Neighbours(one, two, member).Findings, finding => finding.Rule == Rules.NeighboursCollide);
         Assert.Equal($"Let both lap {even} in, or keep the neighbour's {kept} in and let this one lap {reduced} in.", finding.AdviceText(LengthFormat.InchesTo32));
+    }
+
+    // 1/2 over a member of 1/2, with 1/8 of air and an inset gap of 3/32 beyond: at most 1/2 − 1/8 + 3/32 = 15/32.
+    [Fact]
+    public void Overlay_beside_an_inset_neighbour_is_told_its_own_limit()
+    {
+        var space = new Space(Columns: new(
+            [new(Opening: Hole(Single(), "one")), new(Opening: Hole(Single(HingeSide.Right, Mount.Inset), "two"))], In("1/2"), []));
+        var breakdown = Break(Faces(Set((Settings.Overlay, "1/2")), Face("face", Layout("40", "30", space))));
+        var finding = Assert.Single(breakdown.Findings, finding => finding.Rule == Rules.NeighboursCollide);
+        Assert.Equal("Let 7·1 lap at most 15/32 in; its neighbour is inset.", finding.AdviceText(LengthFormat.InchesTo32));
     }
 
     [Fact]
