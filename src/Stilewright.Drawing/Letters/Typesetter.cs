@@ -1,0 +1,172 @@
+using System.Collections.Concurrent;
+using SkiaSharp;
+
+namespace Stilewright.Drawing.Letters;
+
+/// <summary>Sets text in the one font of page, SVG and PDF, and measures it alike everywhere.</summary>
+/// <remarks>Widths are linear: no hinting, no kerning, no ligatures, so that a layout made on one machine holds on every other.</remarks>
+public static class Typesetter
+{
+    /// <summary>The family's name, for writers that name a font.</summary>
+    public const string FamilyName = "Source Sans 3";
+
+    private const float MeasuringSize = 1000;
+    private const double FractionSize = 0.62;
+    private const double NumeratorUp = 0.27;
+    private const double SlashOverlap = 0.02;
+    private const double WordSpace = 0.12;
+    private const char FractionSlash = '\u2044';
+
+    private static readonly SKTypeface Regular = Load("SourceSans3-Regular.ttf");
+    private static readonly SKTypeface Strong = Load("SourceSans3-SemiBold.ttf");
+    private static readonly Ruler RegularRuler = new(Regular);
+    private static readonly Ruler StrongRuler = new(Strong);
+
+    /// <summary>The typeface of a weight.</summary>
+    public static SKTypeface Face(Weight weight) => weight == Weight.Strong ? Strong : Regular;
+
+    /// <summary>Width of plain text in millimetres, fractions not set.</summary>
+    public static double Width(string text, TextStyle style) => Width(text.AsSpan(), style);
+
+    /// <summary>Sets one line; <c>12 3/16</c> becomes a mixed number with a small numerator and denominator.</summary>
+    public static SetLine Set(string text, TextStyle style)
+    {
+        List<LetterRun> runs = [];
+        var right = 0.0;
+        var size = style.SizeMillimetres;
+        var small = style with { SizeMillimetres = size * FractionSize };
+
+        void Add(string letters, TextStyle as_, double up)
+        {
+            if (letters.Length == 0)
+                return;
+            var width = Width(letters, as_);
+            runs.Add(new(letters, as_, right, up, width));
+            right += width;
+        }
+
+        var written = 0;
+        for (var at = 0; at < text.Length;)
+        {
+            if (FractionAt(text, at) is not { } fraction)
+            {
+                at++;
+                continue;
+            }
+
+            // The space of a mixed number is narrower than one between words.
+            var isMixed = at >= 2 && text[at - 1] == ' ' && char.IsAsciiDigit(text[at - 2]);
+            Add(text[written..(isMixed ? at - 1 : at)], style, 0);
+            if (isMixed)
+                right += WordSpace * size;
+            Add(text[at..fraction.Slash], small, NumeratorUp * size);
+            right -= SlashOverlap * size;
+            Add(FractionSlash.ToString(), style with { SizeMillimetres = size * 0.9 }, 0);
+            right -= SlashOverlap * size;
+            Add(text[(fraction.Slash + 1)..fraction.End], small, 0);
+            written = at = fraction.End;
+        }
+
+        Add(text[written..], style, 0);
+        return new(text, runs, right, size * 0.72, size * 0.22);
+    }
+
+    /// <summary>Breaks text into lines no wider than given, at spaces; a word that is wider is broken where it must be.</summary>
+    /// <param name="widthMillimetres">Greater than zero.</param>
+    public static IReadOnlyList<SetLine> Wrap(string text, TextStyle style, double widthMillimetres)
+    {
+        List<SetLine> lines = [];
+        foreach (var paragraph in text.Split('\n'))
+        {
+            var line = "";
+            foreach (var word in Words(paragraph))
+            {
+                var longer = line.Length == 0 ? word : $"{line} {word}";
+                if (Set(longer, style).Width <= widthMillimetres)
+                {
+                    line = longer;
+                    continue;
+                }
+
+                if (line.Length > 0)
+                    lines.Add(Set(line, style));
+                line = word;
+                while (Set(line, style).Width > widthMillimetres && line.Length > 1)
+                {
+                    var most = line.Length - 1;
+                    while (most > 1 && Set(line[..most], style).Width > widthMillimetres)
+                        most--;
+                    lines.Add(Set(line[..most], style));
+                    line = line[most..];
+                }
+            }
+
+            lines.Add(Set(line, style));
+        }
+
+        return lines;
+    }
+
+    // A mixed number must not be torn in two.
+    private static IEnumerable<string> Words(string paragraph)
+    {
+        var words = paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        for (var i = 0; i < words.Length; i++)
+        {
+            if (i + 1 < words.Length && words[i].All(char.IsAsciiDigit) && FractionAt(words[i + 1], 0) is not null)
+            {
+                yield return $"{words[i]} {words[i + 1]}";
+                i++;
+            }
+            else
+            {
+                yield return words[i];
+            }
+        }
+    }
+
+    private static (int Slash, int End)? FractionAt(string text, int at)
+    {
+        if (at > 0 && (char.IsLetterOrDigit(text[at - 1]) || text[at - 1] is '/' or '.' or '-'))
+            return null;
+        var slash = at;
+        while (slash < text.Length && char.IsAsciiDigit(text[slash]))
+            slash++;
+        if (slash == at || slash >= text.Length || text[slash] != '/')
+            return null;
+        var end = slash + 1;
+        while (end < text.Length && char.IsAsciiDigit(text[end]))
+            end++;
+        return end == slash + 1 || (end < text.Length && (char.IsLetterOrDigit(text[end]) || text[end] is '/' or '-')) ? null : (slash, end);
+    }
+
+    private static double Width(ReadOnlySpan<char> text, TextStyle style) =>
+        (style.Weight == Weight.Strong ? StrongRuler : RegularRuler).Width(text) * style.SizeMillimetres / MeasuringSize;
+
+    private static SKTypeface Load(string name)
+    {
+        using var stream = typeof(Typesetter).Assembly.GetManifestResourceStream($"fonts/{name}")
+            ?? throw new InvalidOperationException($"The font {name} is not in the program.");
+        return SKTypeface.FromStream(stream);
+    }
+
+    // Advances are looked up once per letter: measuring through Skia for every text took most of a layout's time.
+    private sealed class Ruler(SKTypeface face)
+    {
+        private readonly ConcurrentDictionary<char, float> advances = new();
+
+        public double Width(ReadOnlySpan<char> text)
+        {
+            var width = 0.0;
+            foreach (var letter in text)
+                width += advances.GetOrAdd(letter, Measure);
+            return width;
+        }
+
+        private float Measure(char letter)
+        {
+            using var font = new SKFont(face, MeasuringSize) { Subpixel = true, Hinting = SKFontHinting.None, LinearMetrics = true };
+            return font.MeasureText(letter.ToString());
+        }
+    }
+}

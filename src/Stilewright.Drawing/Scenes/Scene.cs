@@ -1,0 +1,32 @@
+namespace Stilewright.Drawing.Scenes;
+
+/// <summary>A drawing at its size on paper, made once and walked by every writer.</summary>
+/// <param name="Title">Names the drawing in a few words.</param>
+/// <param name="Description">Says what is to be seen, for those who cannot see it.</param>
+/// <param name="WidthMillimetres">Width on paper.</param>
+/// <param name="HeightMillimetres">Height on paper.</param>
+public sealed record Scene(
+    string Title, string Description, double WidthMillimetres, double HeightMillimetres, IReadOnlyList<SceneNode> Nodes)
+{
+    /// <summary>The scale of what is drawn; null where there is none or it is not to scale.</summary>
+    public Scale? Scale { get; init; }
+
+    /// <summary>Every node that is no group, with its place on the scene.</summary>
+    public IEnumerable<(SceneNode Node, PaperPoint At)> Drawn => Walk(Nodes, default);
+
+    private static IEnumerable<(SceneNode, PaperPoint)> Walk(IEnumerable<SceneNode> nodes, PaperPoint at)
+    {
+        foreach (var node in nodes)
+        {
+            if (node is SceneGroup group)
+            {
+                foreach (var inner in Walk(group.Children, at + group.At))
+                    yield return inner;
+            }
+            else
+            {
+                yield return (node, at);
+            }
+        }
+    }
+}
