@@ -73,8 +73,10 @@ internal sealed class BreakdownBuilder
         var standard = courseStandard.With(OriginKind.Project, project.Id, project.Overrides);
         var designs = course.Designs.Concat(project.Designs).GroupBy(design => design.Id).ToDictionary(group => group.Key, group => group.Last());
         var firstFinding = findings.Count;
-        var faces = project.Pieces.SelectMany(piece => piece.Faces)
-            .ToDictionary(face => face.Id, face => FaceSites.Of(face, findings).ToList());
+        var frames = new Dictionary<string, FrameFigure?>();
+        var faces = new Dictionary<string, List<OpeningSite>>();
+        foreach (var face in project.Pieces.SelectMany(piece => piece.Faces))
+            (faces[face.Id], frames[face.Id]) = FaceSites.Of(face, findings);
         JoinRuns(project, faces);
 
         var fronts = new Dictionary<string, FrontSizing>();
@@ -96,9 +98,11 @@ internal sealed class BreakdownBuilder
 
         var pieces = project.Pieces.Select(piece => new PieceBreakdown(piece,
         [
-            .. piece.Faces.SelectMany(face =>
-                faces[face.Id].Select(site => Finish(fronts[site.Opening.Id], sized[site.Opening.Id], fronts, designs))
-                    .Concat(face.Fronts.Select(front => Loose(face, front, standard, designs)))),
+            .. piece.Faces.Select(face => new FaceBreakdown(face, frames[face.Id],
+            [
+                .. faces[face.Id].Select(site => Finish(fronts[site.Opening.Id], sized[site.Opening.Id], fronts, designs)),
+                .. face.Fronts.Select(front => Loose(face, front, standard, designs)),
+            ])),
         ])).ToList();
         AcceptHazards(project, firstFinding);
         return Withhold(new(project, standard, pieces), firstFinding);
@@ -496,10 +500,13 @@ internal sealed class BreakdownBuilder
         {
             Pieces = [.. project.Pieces.Select(piece => piece with
             {
-                Fronts = [.. piece.Fronts.Select(front => front with
+                Faces = [.. piece.Faces.Select(face => face with
                 {
-                    Leaves = [.. front.Leaves.Select(leaf => stops.Contains(front.Path) || stops.Contains(leaf.Path)
-                        ? leaf with { Parts = [], IsWithheld = true } : leaf)],
+                    Fronts = [.. face.Fronts.Select(front => front with
+                    {
+                        Leaves = [.. front.Leaves.Select(leaf => stops.Contains(front.Path) || stops.Contains(leaf.Path)
+                            ? leaf with { Parts = [], IsWithheld = true } : leaf)],
+                    })],
                 })],
             })],
         };

@@ -4,12 +4,15 @@ using Stilewright.Projects;
 
 namespace Stilewright.Doors;
 
-/// <summary>Finds where each opening of a face lies and what stands beside it, from the layout or from what was stated.</summary>
+/// <summary>Finds where each opening of a face lies and what stands beside it, from the layout or from what was stated, and draws the frame.</summary>
 internal sealed class FaceSites
 {
     private readonly Face face;
     private readonly List<Finding> findings;
     private readonly List<Laid> laid = [];
+    private readonly List<FrameMember> members = [];
+    private readonly List<FrameOpening> openings = [];
+    private bool hasRoom = true;
 
     private FaceSites(Face face, List<Finding> findings)
     {
@@ -21,21 +24,23 @@ internal sealed class FaceSites
     private sealed record Laid(
         Opening Opening, Worked Width, Worked Height, Rectangle Outline, Rectangle Clear, Worked? Bead, List<string> ColumnMates);
 
-    /// <summary>The openings of a face in the order in which they are listed.</summary>
-    public static IReadOnlyList<OpeningSite> Of(Face face, List<Finding> findings) =>
+    /// <summary>The openings of a face in the order in which they are listed, and its frame where a layout has room for all its spaces.</summary>
+    public static (List<OpeningSite> Sites, FrameFigure? Frame) Of(Face face, List<Finding> findings) =>
         new FaceSites(face, findings).Find();
 
-    private IReadOnlyList<OpeningSite> Find()
+    private (List<OpeningSite>, FrameFigure?) Find()
     {
         var sites = new List<OpeningSite>();
+        FrameFigure? frame = null;
         if (face.Layout is { } layout)
         {
             LayOut(layout);
             sites.AddRange(laid.Select(opening => Site(layout, opening)));
+            frame = hasRoom ? new(layout.Width.Value, layout.Height.Value, members, openings) : null;
         }
 
         sites.AddRange(face.Openings.Select(Measured));
-        return sites;
+        return (sites, frame);
     }
 
     private Given Entered(string key, string label, LengthEntry entry) =>
@@ -51,12 +56,39 @@ internal sealed class FaceSites
         var height = (Entered("layout/height", "face height", layout.Height) - top - bottom).As("height inside the frame", "layout/inside.height");
         if (!width.Amount.IsPositive || !height.Amount.IsPositive)
         {
-            findings.Add(new(Rules.NoRoom, new(face.Id, "layout"),
-                $"The outer members leave {width} × {height} inside the frame.", $"Make the frame larger or its members narrower."));
+            NoRoom(new(face.Id, "layout"), $"The outer members leave {width} × {height} inside the frame.", $"Make the frame larger or its members narrower.");
             return;
         }
 
-        Lay(layout.Space, width, height, new(left.Length, bottom.Length, width.Length, height.Length), [], "layout/space");
+        var inside = new Rectangle(left.Length, bottom.Length, width.Length, height.Length);
+        Stile("left stile", layout.LeftStile, default);
+        Stile("right stile", layout.RightStile, inside.Right);
+        Add(new("top rail", FrameMemberKind.OuterRail, inside with { Y = inside.Top, Height = top.Length }));
+        Add(new("bottom rail", FrameMemberKind.OuterRail, inside with { Y = default, Height = bottom.Length }));
+        Lay(layout.Space, width, height, inside, [], "layout/space");
+
+        void Stile(string name, OuterStile stile, Length x)
+        {
+            var below = stile.Below?.Value ?? default;
+            var above = stile.Above?.Value ?? default;
+            Add(new(name, FrameMemberKind.OuterStile, new(x, -below, stile.Width.Value, below + layout.Height.Value + above),
+                NotZero(stile.Scribe), NotZero(stile.ToeNotch)));
+        }
+
+        static Length? NotZero(LengthEntry? entry) => entry is { Value.IsZero: false } given ? given.Value : null;
+    }
+
+    // A rail of no width, where the edge of the case takes its place, is no member.
+    private void Add(FrameMember member)
+    {
+        if (member.Place is { Width.IsPositive: true, Height.IsPositive: true })
+            members.Add(member);
+    }
+
+    private void NoRoom(Place place, FormattableString problem, FormattableString advice)
+    {
+        hasRoom = false;
+        findings.Add(new(Rules.NoRoom, place, problem, advice));
     }
 
     private void Lay(Space space, Worked width, Worked height, Rectangle outline, List<string> mates, string path)
@@ -76,13 +108,13 @@ internal sealed class FaceSites
 
             if (!clearWidth.Amount.IsPositive || !clearHeight.Amount.IsPositive)
             {
-                findings.Add(new(Rules.NoRoom, new(opening.Id, "bead"),
-                    $"The beads leave {clearWidth} × {clearHeight}.", $"Make the bead narrower."));
+                NoRoom(new(opening.Id, "bead"), $"The beads leave {clearWidth} × {clearHeight}.", $"Make the bead narrower.");
                 return;
             }
 
             mates.Add(opening.Id);
             laid.Add(new(opening, clearWidth, clearHeight, outline, clear, bead, mates));
+            openings.Add(new(opening.Id, outline, clear));
         }
         else if (space.Columns is { } columns)
         {
@@ -90,7 +122,9 @@ internal sealed class FaceSites
             foreach (var (part, size, gap, partPath) in Divide(columns, width, "column", "width", path))
             {
                 Lay(part, size, height, outline with { X = x, Width = size.Length }, [], partPath);
-                x += size.Length + gap;
+                x += size.Length;
+                Add(new(Member("column"), FrameMemberKind.Mullion, outline with { X = x, Width = gap }));
+                x += gap;
             }
         }
         else if (space.Rows is { } rows)
@@ -101,7 +135,12 @@ internal sealed class FaceSites
             {
                 Lay(part, width, size, outline with { Y = top - size.Length, Height = size.Length }, column, partPath);
                 top -= size.Length + gap;
+                Add(new(Member("row"), FrameMemberKind.RailBetween, outline with { Y = top, Height = gap }));
             }
+        }
+        else
+        {
+            openings.Add(new(null, outline, outline));
         }
     }
 
@@ -123,9 +162,9 @@ internal sealed class FaceSites
             rest -= Worked.Total(given);
         if (free > 0 && !rest.Amount.IsPositive || free == 0 && !rest.Amount.IsZero)
         {
-            findings.Add(new(Rules.NoRoom, new(face.Id, path),
+            NoRoom(new(face.Id, path),
                 $"The {kind}s and the members between them leave {rest} of {whole}.",
-                $"Change a given size; leave one {kind} without a size to let it take the rest."));
+                $"Change a given size; leave one {kind} without a size to let it take the rest.");
             return [];
         }
 
