@@ -1,0 +1,143 @@
+using Stilewright.Doors;
+using Stilewright.Drawing.Dimensions;
+using Stilewright.Drawing.Letters;
+using Stilewright.Drawing.Scenes;
+using Stilewright.Measure;
+
+namespace Stilewright.Drawing.Figures;
+
+/// <summary>A face with its frame, openings, leaves and hands, seen from the front and dimensioned.</summary>
+public static class FaceElevation
+{
+    private const double BetweenFigures = 8;
+    private const double AfterFrame = 6;
+
+    /// <summary>
+    /// Draws the face: its frame with what hangs on it, and below that, one by one, the fronts whose place on the face nobody entered.
+    /// </summary>
+    /// <param name="title">Names the drawing, such as "Bench 3, wall cabinet: front".</param>
+    /// <param name="widthMillimetres">How wide the fronts that stand one by one may become before a new row is begun.</param>
+    public static Scene Draw(string title, FaceBreakdown face, Scale scale, LengthFormat format, double widthMillimetres)
+    {
+        var painter = new FrontPainter(format);
+        List<Stacked> stack = [];
+        if (face.Frame is { } frame)
+            stack.Add(new(Framed(face, frame, painter, scale, format), null));
+        SizedFront[] alone = [.. face.Fronts.Where(front => (face.Frame is null || front.Place is null) && front.Leaves.Any(FrontPainter.IsThere))];
+        foreach (var row in Rows([.. alone.Select(front => Alone(front, painter, scale, format))], widthMillimetres))
+            stack.Add(row);
+        return Stack(title, Describe(face, painter, alone), scale, stack, face.Frame is null ? null : "Their places on the face were not entered:", alone.Length > 0);
+    }
+
+    /// <summary>A face's frame with the fronts whose place on it is known.</summary>
+    private static Figure Framed(FaceBreakdown face, FrameFigure frame, FrontPainter painter, Scale scale, LengthFormat format)
+    {
+        SizedFront[] fronts = [.. face.Fronts.Where(front => front.Place is not null)];
+        var extent = Extents.Of(frame, fronts);
+        var view = new View(scale, extent.X, extent.Top);
+        List<SceneNode> nodes = [.. FrontPainter.Frame(frame, view), new Shape(Outline.Box(view.Box(Extents.Of(frame))), LineStyle.Visible)];
+        foreach (var front in fronts)
+        {
+            var clear = frame.Openings.FirstOrDefault(opening => opening.Path == front.Path)?.Clear;
+            nodes.AddRange(painter.Front(front, view, clear?.Corners ?? []));
+        }
+
+        var leaves = fronts.SelectMany(front => front.Leaves).Where(FrontPainter.IsThere).ToList();
+        var figure = view.Box(extent);
+        var dimensions = new DimensionPlacer(scale, format, TextStyle.Figure).Place(figure, [.. Chains.Of(frame, leaves, view)]);
+        return new([.. nodes, .. dimensions.Marks], dimensions.Bounds);
+    }
+
+    /// <summary>A front by itself, over its opening as the tape found it.</summary>
+    private static Figure Alone(SizedFront front, FrontPainter painter, Scale scale, LengthFormat format)
+    {
+        SizedLeaf[] leaves = [.. front.Leaves.Where(FrontPainter.IsThere)];
+        IReadOnlyList<Point> opening = [];
+        if (front.Figure is { } measured)
+        {
+            var left = front.Edges.FirstOrDefault(edge => edge.Side == Side.Left)?.Reach ?? default;
+            var bottom = front.Edges.FirstOrDefault(edge => edge.Side == Side.Bottom)?.Reach ?? default;
+            opening = [.. measured.Corners.Select(corner => new Point(
+                corner.X - measured.Offset.X + leaves[0].Place.X + left, corner.Y - measured.Offset.Y + leaves.Min(leaf => leaf.Place.Y) + bottom))];
+        }
+
+        var extent = Extents.Round([.. leaves.SelectMany(leaf => leaf.Place.Corners), .. opening]);
+        var view = new View(scale, extent.X, extent.Top);
+        List<SceneNode> nodes = [];
+        if (opening.Count > 0)
+            nodes.Add(new SceneGroup(front.Path, "opening", [new Shape(view.Polygon(opening), LineStyle.Visible)]));
+        nodes.AddRange(painter.Front(front, view, opening));
+        var dimensions = new DimensionPlacer(scale, format, TextStyle.Figure).Place(view.Box(extent), [.. Chains.Of(front, leaves, opening, view)]);
+        return new([.. nodes, .. dimensions.Marks], dimensions.Bounds);
+    }
+
+    private static IEnumerable<Stacked> Rows(List<Figure> figures, double widthMillimetres)
+    {
+        for (var first = 0; first < figures.Count;)
+        {
+            List<SceneNode> nodes = [];
+            var (right, top, bottom) = (0.0, 0.0, 0.0);
+            var next = first;
+            for (; next < figures.Count; next++)
+            {
+                var figure = figures[next];
+                if (next > first && right + figure.Bounds.Width > widthMillimetres)
+                    break;
+                // Figures stand on one line, their own lower edges at zero.
+                nodes.Add(new SceneGroup(null, null, figure.Nodes) { At = new(right - figure.Bounds.Left, 0) });
+                right += figure.Bounds.Width + BetweenFigures;
+                (top, bottom) = (Math.Min(top, figure.Bounds.Top), Math.Max(bottom, figure.Bounds.Bottom));
+            }
+
+            yield return new(new(nodes, new(0, top, right - BetweenFigures, bottom - top)), null);
+            first = next;
+        }
+    }
+
+    private static Scene Stack(string title, string description, Scale scale, List<Stacked> stack, string? beforeLoose, bool hasLoose)
+    {
+        List<SceneNode> nodes = [];
+        var width = stack.Count == 0 ? 0 : stack.Max(each => each.Figure.Bounds.Width);
+        var down = 0.0;
+        for (var i = 0; i < stack.Count; i++)
+        {
+            if (i == 1 && hasLoose && beforeLoose is not null)
+            {
+                foreach (var line in Typesetter.Wrap(beforeLoose, TextStyle.Body, Math.Max(width, 40)))
+                {
+                    nodes.Add(new Lettering(new(0, down + line.Ascent), line));
+                    width = Math.Max(width, line.Width);
+                    down += line.Pitch;
+                }
+
+                down += AfterFrame / 2;
+            }
+
+            var bounds = stack[i].Figure.Bounds;
+            nodes.Add(new SceneGroup(null, null, stack[i].Figure.Nodes) { At = new(-bounds.Left, down - bounds.Top) });
+            down += bounds.Height + (i + 1 < stack.Count ? AfterFrame : 0);
+        }
+
+        return new(title, description, width, down, nodes) { Scale = scale };
+    }
+
+    private static string Describe(FaceBreakdown face, FrontPainter painter, SizedFront[] alone)
+    {
+        var leaves = face.Fronts.SelectMany(front => front.Leaves).ToList();
+        List<string> sentences = [];
+        sentences.Add(face.Frame is null
+            ? $"{Count(alone.Length, "front", "fronts")} drawn one by one, each over its opening; places on the face were not entered."
+            : $"Face frame with {Count(face.Frame.Openings.Count, "space", "spaces")} and {Count(face.Fronts.Count, "front", "fronts")}.");
+        sentences.Add($"Leaves: {string.Join("; ", leaves.Select(leaf => $"{leaf.Label} {painter.Size(leaf)}"))}.");
+        sentences.Add("Dashed lines meet at the hinge side.");
+        if (painter.Unlabelled.Count > 0)
+            sentences.Add($"Too small at this scale for their labels: {string.Join(", ", painter.Unlabelled)}.");
+        return string.Join(' ', sentences);
+
+        static string Count(int count, string one, string many) => count == 1 ? $"1 {one}" : $"{count} {many}";
+    }
+
+    private sealed record Figure(IReadOnlyList<SceneNode> Nodes, PaperBox Bounds);
+
+    private sealed record Stacked(Figure Figure, string? Heading);
+}
