@@ -1,0 +1,185 @@
+using SkiaSharp;
+using Stilewright.Drawing.Letters;
+using Stilewright.Drawing.Scenes;
+
+namespace Stilewright.Drawing.Writing;
+
+/// <summary>Draws scenes on a canvas whose unit is one millimetre: the one walk behind page and picture.</summary>
+/// <remarks>
+/// One painter serves one thread at a time. Painters of several threads may work at once: they share only the typefaces,
+/// which nothing changes. Strokes end square at their ends (butt caps), so that a stroke is as long as what it stands for,
+/// and meet in mitres, so that corners of wood look like corners.
+/// </remarks>
+internal sealed class ScenePainter : IDisposable
+{
+    private static readonly SKColor Ink = SKColors.Black;
+
+    private readonly Dictionary<TextStyle, SKFont> fonts = [];
+    private readonly Dictionary<LineStyle, SKPaint> solidLines = [];
+    private readonly SKPaint inkFill = Fill(Ink);
+    private readonly SKPaint tintFill = Fill(SKColor.Parse(Inks.Tint));
+    private readonly SKPaint paperFill = Fill(SKColors.White);
+
+    public void Paint(SKCanvas canvas, Scene scene)
+    {
+        foreach (var (node, at) in scene.Drawn)
+        {
+            switch (node)
+            {
+                case Shape shape:
+                    Paint(canvas, shape, at);
+                    break;
+                case Hatch hatch:
+                    PaintLines(canvas, hatch, at);
+                    break;
+                case DimensionMark dimension:
+                    foreach (var stroke in dimension.Strokes)
+                        Stroke(canvas, stroke, LineStyle.Dimension, at);
+                    Paint(canvas, dimension.Text, at);
+                    break;
+                case Lettering lettering:
+                    Paint(canvas, lettering, at);
+                    break;
+                default:
+                    throw new ArgumentException($"A scene cannot hold a {node.GetType().Name}.", nameof(scene));
+            }
+        }
+    }
+
+    public void Dispose()
+    {
+        foreach (var font in fonts.Values)
+            font.Dispose();
+        foreach (var paint in solidLines.Values)
+            paint.Dispose();
+        inkFill.Dispose();
+        tintFill.Dispose();
+        paperFill.Dispose();
+    }
+
+    private void Paint(SKCanvas canvas, Shape shape, PaperPoint at)
+    {
+        if (shape.Fill != Tone.None)
+        {
+            using var path = Path(shape.Outline, at);
+            canvas.DrawPath(path, shape.Fill switch
+            {
+                Tone.Paper => paperFill,
+                Tone.Tint => tintFill,
+                _ => inkFill,
+            });
+        }
+
+        if (shape.Line is { } line)
+            Stroke(canvas, shape.Outline, line, at);
+    }
+
+    private void PaintLines(SKCanvas canvas, Hatch hatch, PaperPoint at)
+    {
+        var paint = SolidLine(LineStyle.Hatch);
+        foreach (var (from, to) in hatch.Lines)
+            Line(canvas, from + at, to + at, paint);
+    }
+
+    private void Stroke(SKCanvas canvas, Outline outline, LineStyle style, PaperPoint at)
+    {
+        var dashes = DashFit.For(outline, style);
+        using var dashed = dashes.Count == 0 ? null : DashedLine(style, dashes);
+        var paint = dashed ?? SolidLine(style);
+        if (outline is { IsClosed: false, Segments: [LineTo(var end)] })
+        {
+            Line(canvas, outline.Start + at, end + at, paint);
+            return;
+        }
+
+        using var path = Path(outline, at);
+        canvas.DrawPath(path, paint);
+    }
+
+    private void Paint(SKCanvas canvas, Lettering lettering, PaperPoint at)
+    {
+        var place = lettering.At + at;
+        if (lettering.IsUpright)
+        {
+            Letters(canvas, lettering.Line, place);
+            return;
+        }
+
+        canvas.Save();
+        canvas.Translate((float)place.X, (float)place.Y);
+        canvas.RotateDegrees(-90);
+        Letters(canvas, lettering.Line, default);
+        canvas.Restore();
+    }
+
+    private void Letters(SKCanvas canvas, SetLine line, PaperPoint at)
+    {
+        foreach (var run in line.Runs)
+            canvas.DrawText(run.Text, (float)(at.X + run.Right), (float)(at.Y - run.Up), SKTextAlign.Left, Font(run.Style), inkFill);
+    }
+
+    private static void Line(SKCanvas canvas, PaperPoint from, PaperPoint to, SKPaint paint) =>
+        canvas.DrawLine((float)from.X, (float)from.Y, (float)to.X, (float)to.Y, paint);
+
+    private static SKPath Path(Outline outline, PaperPoint at)
+    {
+        static SKPoint Point(PaperPoint point) => new((float)point.X, (float)point.Y);
+        using var path = new SKPathBuilder();
+        path.MoveTo(Point(outline.Start + at));
+        foreach (var segment in outline.WithArcsAsBeziers().Segments)
+        {
+            if (segment is BezierTo curve)
+                path.CubicTo(Point(curve.FirstControl + at), Point(curve.SecondControl + at), Point(curve.End + at));
+            else
+                path.LineTo(Point(segment.End + at));
+        }
+
+        if (outline.IsClosed)
+            path.Close();
+        return path.Detach();
+    }
+
+    private SKFont Font(TextStyle style)
+    {
+        if (!fonts.TryGetValue(style, out var font))
+        {
+            fonts[style] = font = new SKFont(Typesetter.Face(style.Weight), (float)style.SizeMillimetres)
+            {
+                Subpixel = true,
+                Hinting = SKFontHinting.None,
+                LinearMetrics = true,
+                Edging = SKFontEdging.Antialias,
+            };
+        }
+
+        return font;
+    }
+
+    private SKPaint SolidLine(LineStyle style)
+    {
+        if (!solidLines.TryGetValue(style, out var paint))
+            solidLines[style] = paint = LinePaint(style);
+        return paint;
+    }
+
+    private static SKPaint DashedLine(LineStyle style, IReadOnlyList<double> dashes)
+    {
+        var paint = LinePaint(style);
+        using var effect = SKPathEffect.CreateDash([.. dashes.Select(dash => (float)dash)], 0);
+        paint.PathEffect = effect;
+        return paint;
+    }
+
+    private static SKPaint LinePaint(LineStyle style) => new()
+    {
+        Style = SKPaintStyle.Stroke,
+        StrokeWidth = (float)style.WidthMillimetres,
+        StrokeCap = SKStrokeCap.Butt,
+        StrokeJoin = SKStrokeJoin.Miter,
+        StrokeMiter = Inks.MitreLimit,
+        Color = Ink,
+        IsAntialias = true,
+    };
+
+    private static SKPaint Fill(SKColor colour) => new() { Style = SKPaintStyle.Fill, Color = colour, IsAntialias = true };
+}
