@@ -48,11 +48,11 @@ internal static class Chains
     {
         Interval[] across = Chain([.. leaves.Select(Across)], null), up = Chain([.. leaves.Select(Up).DistinctBy(leaf => (leaf.From, leaf.To))], null);
         yield return new(Side.Bottom, Spans(across, view.X));
-        if (across.Length > 1)
-            yield return new(Side.Bottom, Spans([new(across[0].From, across[^1].To, front.Path)], view.X));
+        if (leaves.DistinctBy(leaf => leaf.Place.X).Count() > 1)
+            yield return new(Side.Bottom, Spans([new(leaves.Min(leaf => leaf.Place.X), leaves.Max(leaf => leaf.Place.Right), front.Path)], view.X));
         yield return new(Side.Left, Spans(up, view.Y));
-        if (up.Length > 1)
-            yield return new(Side.Left, Spans([new(up[0].From, up[^1].To, front.Path)], view.Y));
+        if (leaves.DistinctBy(leaf => leaf.Place.Y).Count() > 1)
+            yield return new(Side.Left, Spans([new(leaves.Min(leaf => leaf.Place.Y), leaves.Max(leaf => leaf.Place.Top), front.Path)], view.Y));
         if (opening.Count == 0)
             yield break;
         // The rectangle that was used; the tape's own readings are told in words.

@@ -70,12 +70,20 @@ internal sealed class FrontPainter(LengthFormat format)
 
         foreach (var leaf in leaves)
         {
-            var label = labels.Place(view.Box(leaf.Place), leaf.Label, leaf.IsWithheld ? "cannot be built" : Size(leaf));
+            var label = labels.Place(Rooms(leaf, view), leaf.Label, leaf.IsWithheld ? "cannot be built" : Size(leaf));
             if (label.Count == 0)
                 Unlabelled.Add(leaf.Label);
             foreach (var node in label)
                 yield return node;
         }
+    }
+
+    // Inside a light, the largest first, a label is clear of the members; a leaf too small for that takes it anywhere.
+    private static List<PaperBox> Rooms(SizedLeaf leaf, View view)
+    {
+        var lights = leaf.Parts.Where(part => part.Kind is PartKind.Panel or PartKind.Glass && part.Visible.Count > 2)
+            .Select(part => view.Box(Extents.Round(part.Visible).Shifted(leaf.Place.X, leaf.Place.Y)));
+        return [.. lights.OrderByDescending(light => Math.Round(light.Width * light.Height)), view.Box(leaf.Place)];
     }
 
     /// <summary>Whether there is anything of the leaf to draw; a front that has nothing left is told by a finding.</summary>

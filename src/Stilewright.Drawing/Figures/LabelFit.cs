@@ -8,25 +8,23 @@ namespace Stilewright.Drawing.Figures;
 internal sealed class LabelFit
 {
     private const double Padding = 0.5;
-    private const double LeastSize = 1.8;
-    private static readonly double[] Sizes = [5, 4.2, 3.5, 2.8, 2.2, LeastSize];
+    private const double LeastWithSecond = 2.8;
+    private static readonly double[] Sizes = [5, 4.2, 3.5, LeastWithSecond, 2.2, 1.8];
     // Where the middle of the label may lie, as a share of the room, the best first.
     private static readonly double[] Shares = [0.5, 0.38, 0.62, 0.27, 0.73, 0.17, 0.83];
     private readonly List<PaperBox> placed = [];
 
     /// <summary>The words on a white ground, or nothing when there is no room for even the first line at its smallest.</summary>
-    /// <param name="room">What the words must stay inside.</param>
+    /// <param name="rooms">What the words must stay inside, the best place first.</param>
     /// <param name="first">The name, set strong.</param>
     /// <param name="second">A figure below it, left out where there is no room; null for none.</param>
-    public IReadOnlyList<SceneNode> Place(PaperBox room, string first, string? second)
+    public IReadOnlyList<SceneNode> Place(IReadOnlyList<PaperBox> rooms, string first, string? second)
     {
         foreach (var withSecond in second is null ? new[] { false } : [true, false])
         {
-            foreach (var size in Sizes)
+            // A figure that cannot be read is no help: the name alone may be larger.
+            foreach (var size in Sizes.Where(size => !withSecond || size >= LeastWithSecond))
             {
-                // A figure that cannot be read is no help: the name alone may be larger.
-                if (withSecond && size < 2.8)
-                    continue;
                 SetLine[] lines =
                 [
                     Typesetter.Set(first, new(size, Weight.Strong)),
@@ -34,7 +32,7 @@ internal sealed class LabelFit
                 ];
                 foreach (var upright in new[] { true, false })
                 {
-                    if (Place(room, lines, upright) is { } nodes)
+                    if (rooms.Select(room => Place(room, lines, upright)).FirstOrDefault(nodes => nodes is not null) is { } nodes)
                         return nodes;
                 }
             }
