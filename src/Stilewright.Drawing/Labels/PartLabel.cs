@@ -1,0 +1,113 @@
+using Stilewright.Doors;
+using Stilewright.Drawing.Letters;
+using Stilewright.Drawing.Scenes;
+using Stilewright.Measure;
+
+namespace Stilewright.Drawing.Labels;
+
+/// <summary>The label of one part: its code large, its sizes, which way is up, and a code for a reader.</summary>
+/// <remarks>
+/// A label goes on the face, along the piece: its arrow points to the top of the hung leaf, so on a stile it points along the label.
+/// </remarks>
+public static class PartLabel
+{
+    private const double Padding = 2;
+    private const double MostCodeShare = 0.42;
+    private const double LargestCode = 8.5;
+    private const double LeastCode = 3;
+    private const double LeastText = 2.2;
+
+    /// <summary>What the QR code says: the part's label with full stops for dots, a space, and the revision.</summary>
+    public static string Code(Part part, string revision) => $"{part.Label.Replace('·', '.')} {revision}".ToUpperInvariant();
+
+    /// <summary>Draws the label, its top left corner at the origin.</summary>
+    /// <param name="revision">The project's revision.</param>
+    public static SceneGroup Draw(Part part, string revision, LengthFormat format, double widthMillimetres, double heightMillimetres)
+    {
+        var square = Math.Min(heightMillimetres - 1, widthMillimetres * MostCodeShare);
+        var code = new PaperBox(widthMillimetres - square - 0.5, (heightMillimetres - square) / 2, square, square);
+        var room = new PaperBox(Padding, Padding, code.Left - Padding - 1, heightMillimetres - 2 * Padding);
+        List<SceneNode> nodes = [.. QrMark.Draw(Code(part, revision), code)];
+        nodes.AddRange(Words(part, revision, format, room));
+        return new(part.Path, $"label of {part.Label}, {part.Name}", nodes);
+    }
+
+    private static IEnumerable<SceneNode> Words(Part part, string revision, LengthFormat format, PaperBox room)
+    {
+        // Lines are left out from the last on when there is no room; code, finished size and arrow always stay.
+        List<(string Text, TextStyle Wish)> lines =
+        [
+            (part.Label, new(LargestCode, Weight.Strong)),
+            ($"{Size(part.Finished, format)} finished", new(4.2, Weight.Strong)),
+            .. IsTrimmed(part) ? [($"{Size(part.GlueUp, format)} into the clamps", new TextStyle(3.6))] : Array.Empty<(string, TextStyle)>(),
+            (part.Name, new(3)),
+            (part.Thickness is { } thickness ? $"{WorkedText.Figure(thickness.Planed, format)} planed, {part.Material}" : part.Material, new(2.8)),
+            ($"rev. {revision}", new(2.4)),
+        ];
+        var marks = Marks(part);
+        var marksHeight = marks.Line.Ascent + marks.Line.Descent;
+        for (; ; lines.RemoveAt(lines.Count - 1))
+        {
+            // The code gives way first: everything else is already as small as can be read.
+            for (var size = LargestCode; size >= LeastCode; size -= 0.5)
+            {
+                SetLine[] set = [.. lines.Select((line, i) => Fitted(line.Text, i == 0 ? line.Wish with { SizeMillimetres = size } : line.Wish, room.Width))];
+                var height = set.Sum(line => line.Ascent + line.Descent) + marksHeight;
+                if (height > room.Height && !(lines.Count <= 2 && size - 0.5 < LeastCode))
+                    continue;
+                var down = room.Top;
+                var air = Math.Max(0, (room.Height - height) / set.Length);
+                foreach (var line in set)
+                {
+                    yield return new Lettering(new(room.Left, down + line.Ascent), line);
+                    down += line.Ascent + line.Descent + Math.Min(air, 1.2);
+                }
+
+                foreach (var node in Draw(marks, new(room.Left, room.Bottom - marks.Line.Descent)))
+                    yield return node;
+                yield break;
+            }
+        }
+    }
+
+    // A line too wide is set smaller, and at the least size cut off at a word with an ellipsis.
+    private static SetLine Fitted(string text, TextStyle style, double width)
+    {
+        var line = Typesetter.Set(text, style);
+        if (line.Width <= width)
+            return line;
+        line = Typesetter.Set(text, style with { SizeMillimetres = Math.Max(LeastText, style.SizeMillimetres * width / line.Width) });
+        for (var shown = text; line.Width > width && shown.Length > 1;)
+        {
+            shown = shown[..^1].TrimEnd(' ', ',');
+            line = Typesetter.Set($"{shown}…", style with { SizeMillimetres = LeastText });
+        }
+
+        return line;
+    }
+
+    private static (bool PointsAlong, SetLine Line) Marks(Part part)
+    {
+        var along = part.Kind is PartKind.Stile or PartKind.MidStile;
+        var words = part.Kind == PartKind.Glass ? "top" : part.Hand is { } hand ? $"top; face side; {(hand == Side.Left ? "left" : "right")} hand" : "top; face side";
+        return (along, Typesetter.Set(words, new(2.8, Weight.Strong)));
+    }
+
+    private static IEnumerable<SceneNode> Draw((bool PointsAlong, SetLine Line) marks, PaperPoint at)
+    {
+        const double Reach = 3;
+        const double Head = 1.2;
+        var middle = new PaperPoint(at.X + Reach / 2, at.Y - marks.Line.Ascent / 2);
+        var to = marks.PointsAlong ? new PaperPoint(1, 0) : new PaperPoint(0, -1);
+        var aside = new PaperPoint(-to.Y, to.X);
+        var tip = middle + to * (Reach / 2);
+        yield return new Shape(Outline.Line(middle - to * (Reach / 2), tip - to * Head), LineStyle.Visible);
+        yield return new Shape(Outline.Through(true, tip, tip - to * Head + aside * (Head / 2), tip - to * Head - aside * (Head / 2)), null, Tone.Ink);
+        yield return new Lettering(new(at.X + Reach + 1, at.Y), marks.Line);
+    }
+
+    private static string Size(PartSize size, LengthFormat format) => $"{WorkedText.Figure(size.Width, format)} × {WorkedText.Figure(size.Length, format)}";
+
+    private static bool IsTrimmed(Part part) =>
+        part.Finished.Width.Amount != part.GlueUp.Width.Amount || part.Finished.Length.Amount != part.GlueUp.Length.Amount;
+}
