@@ -172,11 +172,17 @@ public class FrameFigureTests
         {
             Assert.Equal(run.Run.Items.Count, run.Items.Count);
             Assert.Equal(run.Items.Select(item => item.X).Append(run.Width), run.Items.Select(item => item.X + item.Width).Prepend(default));
-            var placed = run.Items.OfType<RunFigureFace>().SelectMany(face => face.Face.Fronts.Where(front => front.Place is not null).Select(front => (face.FrameX, front)))
-                .ToDictionary(each => each.front.Path, each => (Left: each.FrameX + each.front.Place!.Value.X, Right: each.FrameX + each.front.Place!.Value.Right));
-            foreach (var (path, edge) in run.Items.OfType<RunFigureFace>().SelectMany(face => face.Face.Fronts).Where(front => placed.ContainsKey(front.Path))
-                .SelectMany(front => front.Edges.Where(edge => edge is { Side: Side.Right, Reveal: not null, Neighbours.Count: 1 }).Select(edge => (front.Path, edge))))
-                Assert.Equal(edge.Reveal, placed[edge.Neighbours[0]].Left - placed[path].Right);
+            // A measured opening on a face with a layout can be the neighbour across a run too, but it has no place.
+            var placed = run.Items.OfType<RunFigureFace>()
+                .SelectMany(face => face.Face.Fronts.Where(front => front is { Place: not null, Leaves.Count: > 0 })
+                    .Select(front => (Front: front, Place: front.Place!.Value.Shifted(face.FrameX, default))))
+                .ToDictionary(each => each.Front.Path);
+            foreach (var (front, place) in placed.Values)
+            {
+                var edge = front.Edges.Single(edge => edge.Side == Side.Right);
+                if (edge.Neighbours.Count == 1 && placed.TryGetValue(edge.Neighbours[0], out var next))
+                    Assert.Equal(edge.Reveal, next.Place.X - place.Right);
+            }
         }
     }, iter: 150);
 }
