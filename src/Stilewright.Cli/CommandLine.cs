@@ -1,4 +1,3 @@
-using System.Reflection;
 using Spectre.Console.Cli;
 using Stilewright.Cli.Commands;
 
@@ -25,7 +24,7 @@ internal static class CommandLine
     public static void Configure(IConfigurator configuration, Screen screen)
     {
         configuration.SetApplicationName("stilewright");
-        configuration.SetApplicationVersion(Assembly.GetExecutingAssembly().GetName().Version!.ToString(3));
+        configuration.SetApplicationVersion(ProgramVersion.Text);
         configuration.UseStrictParsing();
         configuration.ConfigureConsole(screen.Console);
         configuration.SetHelpProvider(new Help(configuration.Settings));
@@ -52,12 +51,16 @@ internal static class CommandLine
             .WithDescription("The cut list as a table, CSV or JSON.")
             .WithExample("cutlist", "evening-course.json", "--by", "course")
             .WithExample("cutlist", "evening-course.json", "--format", "csv", "--out", "cuts.csv");
+        configuration.AddCommand<ChangesCommand>("changes")
+            .WithDescription("What is no longer as it was handed out, told from the file beside a packet.")
+            .WithExample("changes", "evening-course.json", "bench-3.handed-out.json");
         configuration.AddCommand<StandardCommand>("standard")
             .WithDescription("Write a house standard as shipped, in full, to start your own from.")
             .WithExample("standard", "--mm", "--out", "shop.json");
         configuration.AddCommand<SchemaCommand>("schema")
             .WithDescription("Write the JSON Schema of a kind of file.")
-            .WithExample("schema", "course");
+            .WithExample("schema", "course")
+            .WithExample("schema", "handed-out");
         configuration.AddCommand<RulesCommand>("rules")
             .WithDescription("List every rule that is checked, with its severity and source.")
             .WithExample("rules");

@@ -15,6 +15,9 @@ internal static class ExitCode
     /// <summary>A file cannot be read, used or written.</summary>
     public const int FileFailed = 3;
 
+    /// <summary>Something is no longer as it was handed out; only <c>changes</c> says so.</summary>
+    public const int Changed = 4;
+
     /// <summary>Wrong use of the command line.</summary>
     public const int WrongUse = 64;
 

@@ -16,6 +16,7 @@ internal sealed class Help(ICommandAppSettings settings) : HelpProvider(settings
         "    1   check: a hazard is not accepted",
         "    2   check: a leaf cannot be built",
         "    3   a file cannot be read, used or written",
+        "    4   changes: something is no longer as it was handed out",
         "    64  wrong use of the command line",
         "    70  a fault of the program",
         "",

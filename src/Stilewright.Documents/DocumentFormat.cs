@@ -1,3 +1,4 @@
+using Stilewright.Prints;
 using Stilewright.Projects;
 using Stilewright.Shop;
 
@@ -12,6 +13,7 @@ public sealed record DocumentFormat(string Name, Type Root, int Version, IReadOn
 {
     public static DocumentFormat Course { get; } = new("stilewright/course", typeof(Course), 1, []);
     public static DocumentFormat Standard { get; } = new("stilewright/standard", typeof(HouseStandard), 1, []);
+    public static DocumentFormat HandedOut { get; } = new("stilewright/handed-out", typeof(HandedOut), 1, []);
 
-    public static IReadOnlyList<DocumentFormat> All { get; } = [Course, Standard];
+    public static IReadOnlyList<DocumentFormat> All { get; } = [Course, Standard, HandedOut];
 }

@@ -3,6 +3,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Stilewright.Documents.Json;
+using Stilewright.Prints;
 using Stilewright.Projects;
 using Stilewright.Shop;
 
@@ -40,6 +41,14 @@ public static class DocumentReader
 
     public static DocumentResult<HouseStandard> ReadStandard(string text, DocumentFormat? format = null) =>
         ReadStandard(Encoding.UTF8.GetBytes(text), format);
+
+    /// <summary>Reads what was handed out.</summary>
+    /// <inheritdoc cref="ReadCourse(ReadOnlySpan{byte}, DocumentFormat?)" path="/param"/>
+    public static DocumentResult<HandedOut> ReadHandedOut(ReadOnlySpan<byte> utf8, DocumentFormat? format = null) =>
+        Read<HandedOut>(utf8, format ?? DocumentFormat.HandedOut);
+
+    public static DocumentResult<HandedOut> ReadHandedOut(string text, DocumentFormat? format = null) =>
+        ReadHandedOut(Encoding.UTF8.GetBytes(text), format);
 
     /// <summary>Which format a file says it is of, or null when it is none of this program's.</summary>
     public static DocumentFormat? FormatOf(ReadOnlySpan<byte> utf8) => JsonTree.Read(WithoutMark(utf8), new())?.Find("format") is { Kind: JsonValueKind.String } name

@@ -24,6 +24,8 @@ public static class DocumentSchema
 
     public static string ForStandard() => For(DocumentFormat.Standard, "A house standard of Stilewright");
 
+    public static string ForHandedOut() => For(DocumentFormat.HandedOut, "What was handed out of a course of Stilewright");
+
     private static string For(DocumentFormat format, string title)
     {
         Definitions definitions = new(format.Root == typeof(HouseStandard));
@@ -53,6 +55,7 @@ public static class DocumentSchema
     private sealed class Definitions(bool isStandard)
     {
         private const string LengthName = "length";
+        private const string ExactLengthName = "exactLength";
         private readonly SortedDictionary<string, JsonObject> found = new(StringComparer.Ordinal);
 
         public JsonObject All() => new(found.Select(one => KeyValuePair.Create(one.Key, (JsonNode?)one.Value)));
@@ -125,8 +128,12 @@ public static class DocumentSchema
                     return new() { ["type"] = "boolean" };
                 case WordShape words:
                     return Refer(Spelling.Key(words.Type.Name), () => OfWords(words));
-                case LengthShape:
+                case LengthShape { IsTyped: true }:
                     return Refer(LengthName, OfLength);
+                case LengthShape:
+                    return Refer(ExactLengthName, OfExactLength);
+                case TimeShape:
+                    return new() { ["type"] = "string", ["format"] = "date-time", ["pattern"] = TimeText.Pattern };
                 case SettingsShape:
                     return Refer("settings", OfSettings);
                 case ListShape list:
@@ -189,6 +196,15 @@ public static class DocumentSchema
             ["type"] = new JsonArray("string", "number"),
             ["minLength"] = 1,
             ["maxLength"] = Measure.LengthReader.MostCharacters,
+            ["minimum"] = 0,
+        };
+
+        private static JsonObject OfExactLength() => new()
+        {
+            ["description"] = "An exact length as the program writes it, such as 8 9/16 in, 217.5 mm or 17/3 in",
+            ["type"] = new JsonArray("string", "number"),
+            ["minLength"] = 1,
+            ["maxLength"] = LengthText.MostCharacters,
             ["minimum"] = 0,
         };
 

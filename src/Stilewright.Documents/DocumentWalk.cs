@@ -45,8 +45,10 @@ internal sealed class DocumentWalk(DocumentFormat format, ErrorList errors)
                 return piece.Kind is JsonValueKind.True or JsonValueKind.False || RefuseKind(shape, piece, path);
             case WordShape words:
                 return TryWord(words, piece, path, out value);
-            case LengthShape:
-                return TryLength(field, piece, path, scope, out value);
+            case LengthShape length:
+                return TryLength(field, length, piece, path, scope, out value);
+            case TimeShape:
+                return TryTime(piece, path, out value);
             case SettingsShape:
                 return TrySettings(piece, path, scope, out value);
             case ListShape list:
@@ -174,12 +176,26 @@ internal sealed class DocumentWalk(DocumentFormat format, ErrorList errors)
             Quote.Suggest(piece.Text, [.. words.Words.Select(word => word.Word)]));
     }
 
-    private bool TryLength(FieldShape? field, JsonPiece piece, DocumentPath path, Scope scope, out object? value)
+    private bool TryTime(JsonPiece piece, DocumentPath path, out object? value)
     {
         value = null;
-        if (!TryLength(piece, path, scope, out var entry))
+        if (piece.Kind != JsonValueKind.String)
+            return RefuseKind(Shape.Of(typeof(DateTimeOffset)), piece, path);
+        if (TimeText.Read(piece.Text) is not { } time)
+            return Refuse(path, $"\"{Quote.Shown(piece.Text)}\" is not a time in universal time", $"write it like {TimeText.Example}");
+        value = time;
+        return true;
+    }
+
+    private bool TryLength(FieldShape? field, LengthShape shape, JsonPiece piece, DocumentPath path, Scope scope, out object? value)
+    {
+        value = null;
+        LengthEntry entry;
+        if (!shape.IsTyped && piece.Kind == JsonValueKind.String && LengthText.ReadExact(piece.Text) is { } exact)
+            entry = new(piece.Text, exact);
+        else if (!TryLength(piece, path, scope, out entry))
             return false;
-        value = entry;
+        value = shape.IsTyped ? entry : entry.Value;
         if (field?.Shape is not LengthShape)
             return true;
         if (field.Least is { } least && (entry.Value < least || (entry.Value == least && field.Between!.Above)))
@@ -395,6 +411,7 @@ internal sealed class DocumentWalk(DocumentFormat format, ErrorList errors)
         TextShape => "a text in quotation marks",
         CountShape => "a whole number",
         YesNoShape => "true or false",
+        TimeShape => $"a time in quotation marks, such as \"{TimeText.Example}\"",
         LengthShape => "a length in quotation marks, such as \"27 1/2\" or \"698 mm\"",
         WordShape words => $"one of these words in quotation marks: {Quote.List([.. words.Words.Select(word => word.Word)])}",
         ListShape => "a list in square brackets",

@@ -6,6 +6,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using Stilewright.Documents.Shapes;
 using Stilewright.Measure;
+using Stilewright.Prints;
 using Stilewright.Projects;
 using Stilewright.Shop;
 
@@ -33,6 +34,8 @@ public static class DocumentWriter
         ArgumentNullException.ThrowIfNull(standard);
         return Write(StandardInFull.ListsOf(standard), DocumentFormat.Standard);
     }
+
+    public static byte[] Write(HandedOut handedOut) => Write(handedOut, DocumentFormat.HandedOut);
 
     private static byte[] Write(object document, DocumentFormat format)
     {
@@ -118,9 +121,15 @@ public static class DocumentWriter
             case WordShape words:
                 writer.WriteStringValue(words.WordOf(value));
                 break;
-            case LengthShape:
+            case LengthShape { IsTyped: true }:
                 var entry = (LengthEntry)value;
                 writer.WriteStringValue(LengthText.Of(entry.Text, entry.Value, unit));
+                break;
+            case LengthShape:
+                writer.WriteStringValue(LengthText.Of(null, (Length)value, unit));
+                break;
+            case TimeShape:
+                writer.WriteStringValue(TimeText.Of((DateTimeOffset)value));
                 break;
             case SettingsShape:
                 WriteSettings(writer, (SettingValues)value, unit);

@@ -14,7 +14,14 @@ internal sealed class CheckCommand(Screen screen) : Command<CheckCommand.Setting
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
-        if (DocumentReader.FormatOf(InputFile.Read(settings.File)) == DocumentFormat.Standard)
+        var kind = DocumentReader.FormatOf(InputFile.Read(settings.File));
+        if (kind == DocumentFormat.HandedOut)
+        {
+            PageWriter.Write(new Page().Line($"{settings.File} is a sound record of what was handed out: {HandedOutFile.Read(settings.File).What}."), screen);
+            return ExitCode.Good;
+        }
+
+        if (kind == DocumentFormat.Standard)
         {
             var standard = CourseFile.Use(settings.File, DocumentReader.ReadStandard(InputFile.Read(settings.File)));
             PageWriter.Write(new Page().Line($"{settings.File} is a sound house standard: {standard.Name}."), screen);

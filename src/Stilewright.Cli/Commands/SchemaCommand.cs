@@ -10,16 +10,21 @@ internal sealed class SchemaCommand(Screen screen) : Command<SchemaCommand.Setti
     internal sealed class Settings : CommandSettings
     {
         [CommandArgument(0, "<KIND>")]
-        [Description("course or standard.")]
+        [Description("course, standard or handed-out.")]
         public required string Kind { get; init; }
 
-        public override ValidationResult Validate() => Kind is "course" or "standard"
-            ? ValidationResult.Success() : ValidationResult.Error($"There is a schema of course and of standard, not of \"{Kind}\".");
+        public override ValidationResult Validate() => Kind is "course" or "standard" or "handed-out"
+            ? ValidationResult.Success() : ValidationResult.Error($"There is a schema of course, of standard and of handed-out, not of \"{Kind}\".");
     }
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
-        screen.Plain.Write(settings.Kind == "course" ? DocumentSchema.ForCourse() : DocumentSchema.ForStandard());
+        screen.Plain.Write(settings.Kind switch
+        {
+            "course" => DocumentSchema.ForCourse(),
+            "standard" => DocumentSchema.ForStandard(),
+            _ => DocumentSchema.ForHandedOut(),
+        });
         return ExitCode.Good;
     }
 }

@@ -37,6 +37,7 @@ internal static class DocumentRules
         For<Shop.CutterSet>(StandardRules.CopeFitsTheGroove),
         For<Shop.CutterSet>(StandardRules.GrooveFitsTheStock),
         For<Shop.CutterSet>(StandardRules.StockRangeIsARange),
+        For<Prints.HandedOut>(HandedOutRules.PartsStandOnce),
         For<Shop.Stock>(StandardRules.SandingLeavesWood),
         For<Shop.Stock>(StandardRules.NominalThicknessIsKnown),
     }.ToLookup(rule => rule.Record);

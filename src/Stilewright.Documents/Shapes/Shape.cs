@@ -19,7 +19,9 @@ internal abstract class Shape
         _ when type == typeof(string) => new TextShape(),
         _ when type == typeof(int) => new CountShape(),
         _ when type == typeof(bool) => new YesNoShape(),
-        _ when type == typeof(LengthEntry) => new LengthShape(),
+        _ when type == typeof(LengthEntry) => new LengthShape(isTyped: true),
+        _ when type == typeof(Length) => new LengthShape(isTyped: false),
+        _ when type == typeof(DateTimeOffset) => new TimeShape(),
         _ when type == typeof(SettingValues) => new SettingsShape(),
         { IsEnum: true } => new WordShape(type),
         { IsGenericType: true } when type.GetGenericTypeDefinition() == typeof(IReadOnlyList<>) => new ListShape(type.GetGenericArguments()[0]),
@@ -35,7 +37,14 @@ internal sealed class CountShape : Shape;
 
 internal sealed class YesNoShape : Shape;
 
-internal sealed class LengthShape : Shape;
+/// <summary>A length as a person typed it, or an exact one that was worked out.</summary>
+internal sealed class LengthShape(bool isTyped) : Shape
+{
+    public bool IsTyped { get; } = isTyped;
+}
+
+/// <summary>A moment in universal time, to the second.</summary>
+internal sealed class TimeShape : Shape;
 
 internal sealed class SettingsShape : Shape;
 
