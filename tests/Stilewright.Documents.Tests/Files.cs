@@ -29,6 +29,79 @@ internal static class Files
 
     public const string Standard = """{ "format": "stilewright/standard", "version": 1, "id": "ours", "name": "Our shop", "unit": "in", "base": "in" }""";
 
+    /// <summary>The left top rail of a pair on an opening of 23 3/4 × 29 1/2, and the glass of another bench.</summary>
+    public const string HandedOut = """
+        {
+          "format": "stilewright/handed-out",
+          "version": 1,
+          "course": "autumn",
+          "courseName": "Autumn course",
+          "unit": "in",
+          "extent": "benches",
+          "time": "2026-03-14T18:05:00Z",
+          "program": "0.1.0",
+          "standard": "Our shop",
+          "standardRevision": "0a1b2c3d",
+          "projects": [
+            {
+              "id": "bench-3",
+              "bench": 3,
+              "name": "Hall cupboard",
+              "revision": "4e5f6071",
+              "parts": [
+                {
+                  "path": "opening-1/leaf.left/rail.top",
+                  "label": "3·1L·TR",
+                  "name": "top rail",
+                  "material": "cherry",
+                  "finished": {
+                    "width": "2 1/4 in",
+                    "length": "8 9/16 in"
+                  },
+                  "glueUp": {
+                    "width": "55/24 in",
+                    "length": "8 9/16 in"
+                  },
+                  "rough": {
+                    "width": "130 in",
+                    "length": "9 9/16 in"
+                  },
+                  "thickness": {
+                    "rough": "1 in",
+                    "planed": "13/16 in",
+                    "final": "3/4 in"
+                  }
+                }
+              ]
+            },
+            {
+              "id": "bench-5",
+              "bench": 5,
+              "name": "Window seat",
+              "unit": "mm",
+              "revision": "8293a4b5",
+              "parts": [
+                {
+                  "path": "opening-2/leaf/glass.1",
+                  "label": "5·1·G1",
+                  "name": "glass",
+                  "material": "glass",
+                  "finished": {
+                    "width": "217.5 mm",
+                    "length": "1/3 in"
+                  },
+                  "glueUp": {
+                    "width": "217.5 mm",
+                    "length": "8 mm"
+                  }
+                }
+              ]
+            }
+          ]
+        }
+
+        """;
+
     public static string Root { get; } = FindRoot();
 
     public static Course Read(string text) => DocumentReader.ReadCourse(text) switch

@@ -12,22 +12,26 @@ public class FuzzTests
     public void Two_thousand_damaged_files_are_read_or_refused_with_reasons()
     {
         FuzzedFiles files = new(1);
-        var (read, refused) = (0, 0);
+        var (read, refused, records) = (0, 0, 0);
         for (var number = 0; number < 2000; number++)
         {
             var file = files.Case(number);
             var started = Stopwatch.GetTimestamp();
             var course = DocumentReader.ReadCourse(file);
             var standard = DocumentReader.ReadStandard(file);
+            var handedOut = DocumentReader.ReadHandedOut(file);
             Assert.True(Stopwatch.GetElapsedTime(started) < Limit, $"case {number} took too long");
             read += course is DocumentResult<Projects.Course>.Read ? 1 : 0;
             refused += course is DocumentResult<Projects.Course>.Refused ? 1 : 0;
             Reasoned(course, number);
             Reasoned(standard, number);
+            Reasoned(handedOut, number);
+            records += handedOut is DocumentResult<Prints.HandedOut>.Read ? 1 : 0;
         }
 
         Assert.Equal(2000, read + refused);
         Assert.InRange(read, 1, 500);
+        Assert.InRange(records, 1, 500);
     }
 
     [Fact]

@@ -362,6 +362,7 @@ public class ReaderErrorTests
     {
         Assert.Same(DocumentFormat.Course, DocumentReader.FormatOf(Encoding.UTF8.GetBytes(Files.Course)));
         Assert.Same(DocumentFormat.Standard, DocumentReader.FormatOf(Encoding.UTF8.GetBytes(Files.Standard)));
+        Assert.Same(DocumentFormat.HandedOut, DocumentReader.FormatOf(Encoding.UTF8.GetBytes(Files.HandedOut)));
         Assert.Null(DocumentReader.FormatOf("{ \"format\": \"else\" }"u8));
         Assert.Null(DocumentReader.FormatOf("[1"u8));
     }

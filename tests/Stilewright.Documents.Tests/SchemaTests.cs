@@ -3,6 +3,7 @@ using System.Text.Json;
 using CsCheck;
 using Json.Schema;
 using Stilewright.Measure;
+using Stilewright.Prints;
 using Stilewright.Projects;
 using Stilewright.Shop;
 using Stilewright.Testing;
@@ -13,6 +14,7 @@ namespace Stilewright.Documents.Tests;
 public class SchemaTests
 {
     private static readonly JsonSchema Course = JsonSchema.FromText(DocumentSchema.ForCourse());
+    private static readonly JsonSchema OfHandedOut = JsonSchema.FromText(DocumentSchema.ForHandedOut());
     private static readonly JsonSchema Standard = JsonSchema.FromText(DocumentSchema.ForStandard());
 
     [Fact]
@@ -22,8 +24,12 @@ public class SchemaTests
     public void The_schema_of_standards_is_checked_in() => Files.AssertCheckedIn("docs/schema/standard.schema.json", DocumentSchema.ForStandard());
 
     [Fact]
+    public void The_schema_of_what_was_handed_out_is_checked_in() => Files.AssertCheckedIn("docs/schema/handed-out.schema.json", DocumentSchema.ForHandedOut());
+
+    [Fact]
     public void Schemas_are_schemas()
     {
+        Assert.True(Accepts(MetaSchemas.Draft202012, DocumentSchema.ForHandedOut()));
         Assert.True(Accepts(MetaSchemas.Draft202012, DocumentSchema.ForCourse()));
         Assert.True(Accepts(MetaSchemas.Draft202012, DocumentSchema.ForStandard()));
     }
@@ -31,6 +37,10 @@ public class SchemaTests
     [Fact]
     public void Every_course_that_is_written_is_valid() => Gen.Select(Gen.Int, Gen.Int[1, 3], (seed, size) => RandomCourse.Of(seed, size))
         .Sample(course => Assert.True(Accepts(Course, Encoding.UTF8.GetString(DocumentWriter.Write(course)))), iter: 100);
+
+    [Fact]
+    public void Every_record_of_what_was_handed_out_is_valid() => Gen.Select(Gen.Int, Gen.Int[1, 3], (seed, size) => RandomCourse.HandedOutOf(seed, size))
+        .Sample(handedOut => Assert.True(Accepts(OfHandedOut, Encoding.UTF8.GetString(DocumentWriter.Write(handedOut)))), iter: 50);
 
     [Theory]
     [InlineData(LengthUnit.Inch)]
@@ -106,9 +116,12 @@ public class SchemaTests
     }
 
     private static (bool IsValid, bool IsRead) Accepts(JsonElement element, string text) =>
-        element.ValueKind == JsonValueKind.Object && element.TryGetProperty("format", out var format) && format.ValueKind == JsonValueKind.String && format.GetString() == "stilewright/standard"
-            ? (Accepts(Standard, text), DocumentReader.ReadStandard(text) is DocumentResult<HouseStandard>.Read)
-            : (Accepts(Course, text), DocumentReader.ReadCourse(text) is DocumentResult<Course>.Read);
+        (element.ValueKind == JsonValueKind.Object && element.TryGetProperty("format", out var format) && format.ValueKind == JsonValueKind.String ? format.GetString() : null) switch
+        {
+            "stilewright/standard" => (Accepts(Standard, text), DocumentReader.ReadStandard(text) is DocumentResult<HouseStandard>.Read),
+            "stilewright/handed-out" => (Accepts(OfHandedOut, text), DocumentReader.ReadHandedOut(text) is DocumentResult<HandedOut>.Read),
+            _ => (Accepts(Course, text), DocumentReader.ReadCourse(text) is DocumentResult<Course>.Read),
+        };
 
     /// <summary>The reference throws for numbers that no decimal can hold.</summary>
     private static bool IsWithinDecimals(JsonElement element) => element.ValueKind switch

@@ -22,6 +22,7 @@ public sealed class FuzzedFiles
     {
         this.seed = seed;
         sound = [.. Enumerable.Range(0, 12).Select(number => DocumentWriter.Write(RandomCourse.Of(unchecked(seed * 31 + number), 2)))];
+        sound.AddRange(Enumerable.Range(0, 3).Select(number => DocumentWriter.Write(RandomCourse.HandedOutOf(unchecked(seed * 31 + number), 2))));
         sound.Add(DocumentWriter.Write(ShippedStandards.Inch));
         sound.Add(DocumentWriter.Write(StandardInFull.Of(ShippedStandards.Millimetre)));
     }

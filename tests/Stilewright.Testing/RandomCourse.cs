@@ -1,6 +1,9 @@
 using System.Globalization;
 using Fractions;
+using Stilewright.Documents;
+using Stilewright.Doors;
 using Stilewright.Measure;
+using Stilewright.Prints;
 using Stilewright.Projects;
 using Stilewright.Shop;
 
@@ -36,6 +39,15 @@ public sealed class RandomCourse
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(size, 1);
         return new RandomCourse(seed, size, unit).MakeCourse();
+    }
+
+    /// <summary>What is handed out of such a course: at least one bench, at an hour that the seed tells.</summary>
+    public static HandedOut HandedOutOf(int seed, int size = 3)
+    {
+        var course = WithBenches(seed, size);
+        var breakdown = Breakdown.Of(course, ShippedStandards.For(course.Unit));
+        var time = DateTimeOffset.UnixEpoch.AddSeconds(seed & int.MaxValue);
+        return HandedOut.Of(breakdown, breakdown.Projects, HandedOutExtent.WholeCourse, Fingerprint.Of(breakdown), "0.1.0", time);
     }
 
     /// <summary>A course with exactly that many benches, such as a class of 24.</summary>
