@@ -43,6 +43,7 @@ internal static class FuzzMeasurement
                 }
 
                 DocumentReader.ReadStandard(file);
+                DocumentReader.ReadHandedOut(file);
             }
             catch (Exception fault)
             {

@@ -23,9 +23,12 @@ public abstract record Change
         LengthFormat[] finer = format.Unit == LengthUnit.Inch
             ? [format, new(LengthUnit.Inch, 64), LengthFormat.MillimetresToTenth] : [format];
         var telling = Lengths.Count == 0 ? format
-            : finer.FirstOrDefault(each => Lengths.Any(pair => each.Print(pair.Was) != each.Print(pair.Now)));
+            : finer.FirstOrDefault(each => Lengths.Any(pair => Figure(each, pair.Was) != Figure(each, pair.Now)));
         return telling is null ? FindingText.Say(Sentence, format) + ", by less than is printed" : FindingText.Say(Sentence, telling);
     }
+
+    // The rounding mark alone does not tell two figures apart.
+    private static string Figure(LengthFormat format, Length length) => format.Print(length).TrimStart(LengthFormat.RoundedMark[0]);
 }
 
 public enum SizeStage

@@ -32,7 +32,7 @@ public class DifferencesTests
         Assert.Equal(6, differences.OnPaper.Count(change => change is SizeChange { Stage: SizeStage.GlueUp }));
         Assert.Equal(6, differences.OnPaper.Count(change => change is SizeChange { Stage: SizeStage.Rough }));
         Assert.Contains(differences.OnPaper, change => change.Text(LengthFormat.MillimetresToTenth)
-            == "7·1R·TR top rail: handed out at ≈57.2 × ≈214.3 mm, now ≈57.2 × ≈212.7 mm (into the clamps)");
+            == "7·1R·TR top rail: handed out at ≈57.2 × ≈214.3 mm, now ≈57.2 × ≈212.7 mm (finished)");
     }
 
     [Fact]
@@ -86,8 +86,9 @@ public class DifferencesTests
         var then = Handed(Break(Course(Design(), SettingValues.None, Hole)));
         var cherry = Texts(then, Break(Course(Design() with { Species = "cherry" }, SettingValues.None, Hole)));
         Assert.Contains("7·1L·TR top rail: handed out in red oak, now cherry", cherry);
-        var thicker = Texts(then, Break(Course(Design() with { Stock = "five-quarter" }, SettingValues.None, Hole)));
-        Assert.Contains(thicker, text => text.StartsWith("7·1L·TR top rail: handed out ", StringComparison.Ordinal) && text.EndsWith("(planed)", StringComparison.Ordinal));
+        var thicker = Texts(then, Break(Course(Design() with { Stock = "full-four-quarter" }, SettingValues.None, Hole)));
+        Assert.Contains("7·1L·TR top rail: handed out 13/16 in thick, now 7/8 in (planed)", thicker);
+        Assert.Contains("7·1L·TR top rail: handed out 3/4 in thick, now 13/16 in (sanded)", thicker);
         var second = Texts(then, Break(Course(Design(), SettingValues.None, Opening("12", "12", Single(), "other"), Hole)));
         Assert.Contains("7·1L·TR top rail: now 7·2L·TR top rail", second);
     }
@@ -132,7 +133,7 @@ public class DifferencesTests
     [InlineData("8 9/16", "8 19/32", "8 9/16 in, now 2 1/4 × 8 19/32 in (finished)")]
     [InlineData("8 9/16", "8 37/64", "8 9/16 in, now 2 1/4 × 8 37/64 in (finished)")]
     [InlineData("8 9/16", "8 145/256", "≈217.5 mm, now ≈57.2 × ≈217.6 mm (finished)")]
-    [InlineData("8 9/16", "8 9217/16384", "8 9/16 in, now 2 1/4 × ≈8 9/16 in (finished)")]
+    [InlineData("8 9/16", "8 9217/16384", "≈8 5/8 in, now 2 1/4 × ≈8 5/8 in (finished), by less than is printed")]
     [InlineData("8 9217/16384", "8 9218/16384", "≈8 5/8 in, now 2 1/4 × ≈8 5/8 in (finished), by less than is printed")]
     public void A_small_change_is_shown_in_steps_that_show_it(string was, string now, string end)
     {
