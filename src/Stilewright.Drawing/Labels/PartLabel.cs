@@ -14,6 +14,8 @@ public static class PartLabel
     private const double Padding = 2;
     private const double MostCodeShare = 0.42;
     private const double LargestCode = 8.5;
+    private const double CodeShare = 0.3;
+    private const double MostAir = 1.2;
     private const double LeastCode = 3;
     private const double LeastText = 2.2;
 
@@ -34,41 +36,51 @@ public static class PartLabel
 
     private static IEnumerable<SceneNode> Words(Part part, string revision, LengthFormat format, PaperBox room)
     {
-        // Lines are left out from the last on when there is no room; code, finished size and arrow always stay.
-        List<(string Text, TextStyle Wish)> lines =
+        List<(string Text, TextStyle Style)> lines =
         [
-            (part.Label, new(LargestCode, Weight.Strong)),
             ($"{Size(part.Finished, format)} finished", new(4.2, Weight.Strong)),
             .. IsTrimmed(part) ? [($"{Size(part.GlueUp, format)} into the clamps", new TextStyle(3.6))] : Array.Empty<(string, TextStyle)>(),
             (part.Name, new(3)),
             (part.Thickness is { } thickness ? $"{WorkedText.Figure(thickness.Planed, format)} planed, {part.Material}" : part.Material, new(2.8)),
             ($"rev. {revision}", new(2.4)),
         ];
+        var needed = IsTrimmed(part) ? 2 : 1;
         var marks = Marks(part);
-        var marksHeight = marks.Line.Ascent + marks.Line.Descent;
-        for (; ; lines.RemoveAt(lines.Count - 1))
+        var marksHeight = Height(marks.Line);
+        var codeSize = Math.Min(LargestCode, room.Height * CodeShare);
+        SetLine[] set = Set();
+        // What the QR code or the parts table also tells gives way first, then the size of the code.
+        while (lines.Count > needed && set.Sum(Height) + marksHeight > room.Height)
         {
-            // The code gives way first: everything else is already as small as can be read.
-            for (var size = LargestCode; size >= LeastCode; size -= 0.5)
-            {
-                SetLine[] set = [.. lines.Select((line, i) => Fitted(line.Text, i == 0 ? line.Wish with { SizeMillimetres = size } : line.Wish, room.Width))];
-                var height = set.Sum(line => line.Ascent + line.Descent) + marksHeight;
-                if (height > room.Height && !(lines.Count <= 2 && size - 0.5 < LeastCode))
-                    continue;
-                var down = room.Top;
-                var air = Math.Max(0, (room.Height - height) / set.Length);
-                foreach (var line in set)
-                {
-                    yield return new Lettering(new(room.Left, down + line.Ascent), line);
-                    down += line.Ascent + line.Descent + Math.Min(air, 1.2);
-                }
-
-                foreach (var node in Draw(marks, new(room.Left, room.Bottom - marks.Line.Descent)))
-                    yield return node;
-                yield break;
-            }
+            lines.RemoveAt(lines.Count - 1);
+            set = Set();
         }
+
+        while (codeSize > LeastCode && set.Sum(Height) + marksHeight > room.Height)
+        {
+            codeSize -= 0.25;
+            set = Set();
+        }
+
+        var down = room.Top;
+        var air = Math.Clamp((room.Height - set.Sum(Height) - marksHeight) / set.Length, 0, MostAir);
+        foreach (var line in set)
+        {
+            yield return new Lettering(new(room.Left, down + line.Ascent), line);
+            down += Height(line) + air;
+        }
+
+        foreach (var node in Draw(marks, new(room.Left, room.Bottom - marks.Line.Descent)))
+            yield return node;
+
+        SetLine[] Set() =>
+        [
+            Fitted(part.Label, new(codeSize, Weight.Strong), room.Width),
+            .. lines.Select(line => Fitted(line.Text, line.Style, room.Width)),
+        ];
     }
+
+    private static double Height(SetLine line) => line.Ascent + line.Descent;
 
     // A line too wide is set smaller, and at the least size cut off at a word with an ellipsis.
     private static SetLine Fitted(string text, TextStyle style, double width)
