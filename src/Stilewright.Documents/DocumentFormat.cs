@@ -14,6 +14,7 @@ public sealed record DocumentFormat(string Name, Type Root, int Version, IReadOn
     public static DocumentFormat Course { get; } = new("stilewright/course", typeof(Course), 1, []);
     public static DocumentFormat Standard { get; } = new("stilewright/standard", typeof(HouseStandard), 1, []);
     public static DocumentFormat HandedOut { get; } = new("stilewright/handed-out", typeof(HandedOut), 1, []);
+    public static DocumentFormat LabelSheet { get; } = new("stilewright/label-sheet", typeof(LabelSheet), 1, []);
 
-    public static IReadOnlyList<DocumentFormat> All { get; } = [Course, Standard, HandedOut];
+    public static IReadOnlyList<DocumentFormat> All { get; } = [Course, Standard, HandedOut, LabelSheet];
 }

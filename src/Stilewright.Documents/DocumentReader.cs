@@ -50,6 +50,14 @@ public static class DocumentReader
     public static DocumentResult<HandedOut> ReadHandedOut(string text, DocumentFormat? format = null) =>
         ReadHandedOut(Encoding.UTF8.GetBytes(text), format);
 
+    /// <summary>Reads how a sheet of labels is divided.</summary>
+    /// <inheritdoc cref="ReadCourse(ReadOnlySpan{byte}, DocumentFormat?)" path="/param"/>
+    public static DocumentResult<LabelSheet> ReadLabelSheet(ReadOnlySpan<byte> utf8, DocumentFormat? format = null) =>
+        Read<LabelSheet>(utf8, format ?? DocumentFormat.LabelSheet);
+
+    public static DocumentResult<LabelSheet> ReadLabelSheet(string text, DocumentFormat? format = null) =>
+        ReadLabelSheet(Encoding.UTF8.GetBytes(text), format);
+
     /// <summary>Which format a file says it is of, or null when it is none of this program's.</summary>
     public static DocumentFormat? FormatOf(ReadOnlySpan<byte> utf8) => JsonTree.Read(WithoutMark(utf8), new())?.Find("format") is { Kind: JsonValueKind.String } name
         ? DocumentFormat.All.FirstOrDefault(format => format.Name == name.Text) : null;

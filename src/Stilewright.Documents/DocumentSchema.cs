@@ -26,6 +26,8 @@ public static class DocumentSchema
 
     public static string ForHandedOut() => For(DocumentFormat.HandedOut, "What was handed out of a course of Stilewright");
 
+    public static string ForLabelSheet() => For(DocumentFormat.LabelSheet, "A sheet of labels for Stilewright");
+
     private static string For(DocumentFormat format, string title)
     {
         Definitions definitions = new(format.Root == typeof(HouseStandard));

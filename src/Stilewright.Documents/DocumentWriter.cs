@@ -37,6 +37,8 @@ public static class DocumentWriter
 
     public static byte[] Write(HandedOut handedOut) => Write(handedOut, DocumentFormat.HandedOut);
 
+    public static byte[] Write(LabelSheet sheet) => Write(sheet, DocumentFormat.LabelSheet);
+
     private static byte[] Write(object document, DocumentFormat format)
     {
         ArgumentNullException.ThrowIfNull(document);

@@ -14,6 +14,7 @@ namespace Stilewright.Documents.Tests;
 public class SchemaTests
 {
     private static readonly JsonSchema Course = JsonSchema.FromText(DocumentSchema.ForCourse());
+    private static readonly JsonSchema OfLabelSheet = JsonSchema.FromText(DocumentSchema.ForLabelSheet());
     private static readonly JsonSchema OfHandedOut = JsonSchema.FromText(DocumentSchema.ForHandedOut());
     private static readonly JsonSchema Standard = JsonSchema.FromText(DocumentSchema.ForStandard());
 
@@ -24,12 +25,16 @@ public class SchemaTests
     public void The_schema_of_standards_is_checked_in() => Files.AssertCheckedIn("docs/schema/standard.schema.json", DocumentSchema.ForStandard());
 
     [Fact]
+    public void The_schema_of_label_sheets_is_checked_in() => Files.AssertCheckedIn("docs/schema/label-sheet.schema.json", DocumentSchema.ForLabelSheet());
+
+    [Fact]
     public void The_schema_of_what_was_handed_out_is_checked_in() => Files.AssertCheckedIn("docs/schema/handed-out.schema.json", DocumentSchema.ForHandedOut());
 
     [Fact]
     public void Schemas_are_schemas()
     {
         Assert.True(Accepts(MetaSchemas.Draft202012, DocumentSchema.ForHandedOut()));
+        Assert.True(Accepts(MetaSchemas.Draft202012, DocumentSchema.ForLabelSheet()));
         Assert.True(Accepts(MetaSchemas.Draft202012, DocumentSchema.ForCourse()));
         Assert.True(Accepts(MetaSchemas.Draft202012, DocumentSchema.ForStandard()));
     }
@@ -120,6 +125,7 @@ public class SchemaTests
         {
             "stilewright/standard" => (Accepts(Standard, text), DocumentReader.ReadStandard(text) is DocumentResult<HouseStandard>.Read),
             "stilewright/handed-out" => (Accepts(OfHandedOut, text), DocumentReader.ReadHandedOut(text) is DocumentResult<HandedOut>.Read),
+            "stilewright/label-sheet" => (Accepts(OfLabelSheet, text), DocumentReader.ReadLabelSheet(text) is DocumentResult<LabelSheet>.Read),
             _ => (Accepts(Course, text), DocumentReader.ReadCourse(text) is DocumentResult<Course>.Read),
         };
 

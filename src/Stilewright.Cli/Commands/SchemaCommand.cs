@@ -10,11 +10,11 @@ internal sealed class SchemaCommand(Screen screen) : Command<SchemaCommand.Setti
     internal sealed class Settings : CommandSettings
     {
         [CommandArgument(0, "<KIND>")]
-        [Description("course, standard or handed-out.")]
+        [Description("course, standard, handed-out or label-sheet.")]
         public required string Kind { get; init; }
 
-        public override ValidationResult Validate() => Kind is "course" or "standard" or "handed-out"
-            ? ValidationResult.Success() : ValidationResult.Error($"There is a schema of course, of standard and of handed-out, not of \"{Kind}\".");
+        public override ValidationResult Validate() => Kind is "course" or "standard" or "handed-out" or "label-sheet"
+            ? ValidationResult.Success() : ValidationResult.Error($"There is a schema of course, standard, handed-out and label-sheet, not of \"{Kind}\".");
     }
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
@@ -23,7 +23,8 @@ internal sealed class SchemaCommand(Screen screen) : Command<SchemaCommand.Setti
         {
             "course" => DocumentSchema.ForCourse(),
             "standard" => DocumentSchema.ForStandard(),
-            _ => DocumentSchema.ForHandedOut(),
+            "handed-out" => DocumentSchema.ForHandedOut(),
+            _ => DocumentSchema.ForLabelSheet(),
         });
         return ExitCode.Good;
     }

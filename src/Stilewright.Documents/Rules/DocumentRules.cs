@@ -40,6 +40,7 @@ internal static class DocumentRules
         For<Prints.HandedOut>(HandedOutRules.PartsStandOnce),
         For<Shop.Stock>(StandardRules.SandingLeavesWood),
         For<Shop.Stock>(StandardRules.NominalThicknessIsKnown),
+        For<Shop.LabelSheet>(LabelSheetRules.LabelsFitOnThePaper),
     }.ToLookup(rule => rule.Record);
 
     /// <summary>Every fault of this record; the records inside it have been checked on their own.</summary>

@@ -17,6 +17,7 @@ public enum PaperKind
 public sealed record LabelSheet(
     [Id] string Id,
     [Meaning("What it is called")] string Name,
+    [Meaning("The unit of numbers that name none")] LengthUnit Unit,
     PaperKind Paper,
     [Meaning("Labels side by side"), Between(1, 20)] int Columns,
     [Meaning("Labels one above the other"), Between(1, 60)] int Rows,
