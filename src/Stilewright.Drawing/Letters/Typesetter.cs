@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Text;
 using SkiaSharp;
 
 namespace Stilewright.Drawing.Letters;
@@ -11,10 +12,12 @@ public static class Typesetter
     public const string FamilyName = "Source Sans 3";
 
     private const float MeasuringSize = 1000;
-    private const double FractionSize = 0.62;
-    private const double NumeratorUp = 0.27;
+
+    // Numerator and denominator: at 4 mm their figures are 1.7 mm high. The numerator's top is level with that of the figures beside it.
+    private const double FractionSize = 0.64;
+    private const double FigureHeight = 0.65;
+    private const double NumeratorUp = FigureHeight * (1 - FractionSize);
     private const double SlashOverlap = 0.02;
-    private const double WordSpace = 0.12;
     private const char FractionSlash = '\u2044';
 
     private static readonly SKTypeface Regular = Load("SourceSans3-Regular.ttf");
@@ -34,7 +37,8 @@ public static class Typesetter
         List<LetterRun> runs = [];
         var right = 0.0;
         var size = style.SizeMillimetres;
-        var small = style with { SizeMillimetres = size * FractionSize };
+        // Small figures of the strong weight have strokes about as thick as the regular figures beside them.
+        var small = new TextStyle(size * FractionSize, Weight.Strong);
 
         void Add(string letters, TextStyle as_, double up)
         {
@@ -54,14 +58,14 @@ public static class Typesetter
                 continue;
             }
 
-            // The space of a mixed number is narrower than one between words.
-            var isMixed = at >= 2 && text[at - 1] == ' ' && char.IsAsciiDigit(text[at - 2]);
+            // The space of a mixed number is narrower than one between words, but there: whoever copies or hears 12 3/16 must not get 123/16.
+            var isMixed = at >= 2 && at - 1 > written && text[at - 1] == ' ' && char.IsAsciiDigit(text[at - 2]);
             Add(text[written..(isMixed ? at - 1 : at)], style, 0);
             if (isMixed)
-                right += WordSpace * size;
+                Add(" ", small, 0);
             Add(text[at..fraction.Slash], small, NumeratorUp * size);
             right -= SlashOverlap * size;
-            Add(FractionSlash.ToString(), style with { SizeMillimetres = size * 0.9 }, 0);
+            Add(FractionSlash.ToString(), style, 0);
             right -= SlashOverlap * size;
             Add(text[(fraction.Slash + 1)..fraction.End], small, 0);
             written = at = fraction.End;
@@ -153,17 +157,17 @@ public static class Typesetter
     // Advances are looked up once per letter: measuring through Skia for every text took most of a layout's time.
     private sealed class Ruler(SKTypeface face)
     {
-        private readonly ConcurrentDictionary<char, float> advances = new();
+        private readonly ConcurrentDictionary<Rune, float> advances = new();
 
         public double Width(ReadOnlySpan<char> text)
         {
             var width = 0.0;
-            foreach (var letter in text)
+            foreach (var letter in text.EnumerateRunes())
                 width += advances.GetOrAdd(letter, Measure);
             return width;
         }
 
-        private float Measure(char letter)
+        private float Measure(Rune letter)
         {
             using var font = new SKFont(face, MeasuringSize) { Subpixel = true, Hinting = SKFontHinting.None, LinearMetrics = true };
             return font.MeasureText(letter.ToString());

@@ -43,6 +43,31 @@ public sealed record Outline(PaperPoint Start, IReadOnlyList<Segment> Segments, 
         return this with { Segments = segments };
     }
 
+    /// <summary>The outline with its arcs in pieces of at most a quarter turn.</summary>
+    /// <remarks>A short arc is well told by its ends and radius; one near a half or a full turn is not once these are rounded.</remarks>
+    public Outline WithShortArcs()
+    {
+        if (!Segments.Any(segment => segment is ArcTo))
+            return this;
+        List<Segment> segments = [];
+        var from = Start;
+        foreach (var segment in Segments)
+        {
+            if (segment is ArcTo arc)
+            {
+                var (radius, start, turn) = (from.DistanceTo(arc.Centre), Angle(arc.Centre, from), Turn(from, arc));
+                var count = Math.Max(1, (int)Math.Ceiling(Math.Abs(turn) / (Math.PI / 2) - 1e-9));
+                for (var i = 1; i < count; i++)
+                    segments.Add(arc with { End = At(arc.Centre, radius, start + turn * i / count) });
+            }
+
+            segments.Add(segment);
+            from = segment.End;
+        }
+
+        return this with { Segments = segments };
+    }
+
     /// <summary>The smallest upright box round the outline.</summary>
     public PaperBox Bounds
     {

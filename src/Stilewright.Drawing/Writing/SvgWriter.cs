@@ -1,0 +1,297 @@
+using System.Globalization;
+using System.Text;
+using System.Xml;
+using Stilewright.Drawing.Letters;
+using Stilewright.Drawing.Scenes;
+
+namespace Stilewright.Drawing.Writing;
+
+/// <summary>Writes a scene as SVG, one user unit to the millimetre.</summary>
+/// <remarks>
+/// A group's id is its path as it is: an SVG 2 id may hold any character but white space. A path that occurs again, or that holds
+/// white space, is only in <c>data-path</c>, which every group with a path has.
+/// Every number is a whole count of 0.0001 mm. Places are rounded on the scene, not in their group, so that nested offsets add no error.
+/// Looks are attributes, and hold without a style sheet; classes are the names of line styles in lower case. Strokes end square at
+/// their ends, so that a stroke is as long as what it stands for, and meet in mitres, so that corners of wood look like corners.
+/// </remarks>
+public static class SvgWriter
+{
+    private const string Namespace = "http://www.w3.org/2000/svg";
+
+    // No path holds an underscore, so these cannot be the id of a part.
+    private const string TitleId = "drawing_title";
+    private const string DescriptionId = "drawing_description";
+
+    private static readonly XmlWriterSettings Settings = new()
+    {
+        Encoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false),
+        Indent = true,
+        IndentChars = " ",
+        NewLineChars = "\n",
+        NewLineHandling = NewLineHandling.Entitize,
+        OmitXmlDeclaration = true,
+    };
+
+    /// <summary>Writes UTF-8.</summary>
+    /// <param name="output">Is left open.</param>
+    public static void Write(Scene scene, Stream output)
+    {
+        using var xml = XmlWriter.Create(output, Settings);
+        new Walk(xml).Write(scene);
+    }
+
+    /// <param name="output">Is left open.</param>
+    public static void Write(Scene scene, TextWriter output)
+    {
+        using var xml = XmlWriter.Create(output, Settings);
+        new Walk(xml).Write(scene);
+    }
+
+    /// <summary>The whole file as text, to stand alone or within a page.</summary>
+    public static string Text(Scene scene)
+    {
+        using var text = new StringWriter(CultureInfo.InvariantCulture);
+        Write(scene, text);
+        return text.ToString();
+    }
+
+    private readonly record struct Place(PaperPoint Exact)
+    {
+        private const double Steps = 10_000;
+
+        public long X => Counted(Exact.X);
+        public long Y => Counted(Exact.Y);
+
+        public static long Counted(double millimetres) => (long)Math.Round(millimetres * Steps, MidpointRounding.AwayFromZero);
+
+        public static string Number(long count) => ((decimal)count / 10_000).ToString("0.####", CultureInfo.InvariantCulture);
+
+        public static string Number(double millimetres) => Number(Counted(millimetres));
+    }
+
+    private sealed class Walk(XmlWriter xml)
+    {
+        private readonly HashSet<string> ids = [TitleId, DescriptionId];
+
+        public void Write(Scene scene)
+        {
+            var (width, height) = (Place.Number(scene.WidthMillimetres), Place.Number(scene.HeightMillimetres));
+            xml.WriteStartElement("svg", Namespace);
+            xml.WriteAttributeString("viewBox", $"0 0 {width} {height}");
+            xml.WriteAttributeString("width", width + "mm");
+            xml.WriteAttributeString("height", height + "mm");
+            xml.WriteAttributeString("role", "img");
+            xml.WriteAttributeString("aria-labelledby", $"{TitleId} {DescriptionId}");
+            xml.WriteAttributeString("font-family", $"'{Typesetter.FamilyName}', 'Source Sans Pro', 'Noto Sans', Arial, sans-serif");
+            xml.WriteAttributeString("style", "font-kerning: none; font-variant-ligatures: none");
+            Element("title", scene.Title, TitleId);
+            Element("desc", scene.Description, DescriptionId);
+            Write(scene.Nodes, default);
+            xml.WriteEndElement();
+        }
+
+        private void Write(IEnumerable<SceneNode> nodes, Place origin)
+        {
+            foreach (var node in nodes)
+            {
+                switch (node)
+                {
+                    case SceneGroup group:
+                        Write(group, origin);
+                        break;
+                    case Shape shape:
+                        Write(shape, origin);
+                        break;
+                    case Hatch hatch:
+                        var lines = hatch.Lines;
+                        if (lines.Count > 0)
+                            Strokes(LineStyle.Hatch, [], data => { foreach (var (from, to) in lines) Line(data, from, to, origin); });
+                        break;
+                    case DimensionMark dimension:
+                        Write(dimension, origin);
+                        break;
+                    case Lettering lettering:
+                        Write(lettering, origin);
+                        break;
+                    default:
+                        throw new ArgumentException($"A scene cannot hold a {node.GetType().Name}.", nameof(nodes));
+                }
+            }
+        }
+
+        private void Write(SceneGroup group, Place origin)
+        {
+            var own = new Place(origin.Exact + group.At);
+            xml.WriteStartElement("g", Namespace);
+            if (group.Path is { Length: > 0 } path)
+            {
+                path = Clean(path);
+                if (!path.Any(char.IsWhiteSpace) && ids.Add(path))
+                    xml.WriteAttributeString("id", path);
+                xml.WriteAttributeString("data-path", path);
+            }
+
+            if (own.X != origin.X || own.Y != origin.Y)
+                xml.WriteAttributeString("transform", $"translate({Place.Number(own.X - origin.X)} {Place.Number(own.Y - origin.Y)})");
+            if (group.Title is { } title)
+                Element("title", title, id: null);
+            Write(group.Children, own);
+            xml.WriteEndElement();
+        }
+
+        private void Write(Shape shape, Place origin)
+        {
+            if (shape.Line is null && shape.Fill == Tone.None)
+                return;
+            xml.WriteStartElement("path", Namespace);
+            if (shape.Line is { } line)
+                Look(line, DashFit.For(shape.Outline, line));
+            xml.WriteAttributeString("fill", shape.Fill switch
+            {
+                Tone.None => "none",
+                Tone.Paper => Inks.Paper,
+                Tone.Tint => Inks.Tint,
+                _ => Inks.Ink,
+            });
+            var data = new StringBuilder();
+            Path(data, shape.Outline, origin);
+            xml.WriteAttributeString("d", data.ToString());
+            xml.WriteEndElement();
+        }
+
+        private void Write(DimensionMark dimension, Place origin)
+        {
+            xml.WriteStartElement("g", Namespace);
+            xml.WriteAttributeString("class", "dimension");
+            if (dimension.Path is { Length: > 0 } path)
+                xml.WriteAttributeString("data-path", Clean(path));
+            if (dimension.Strokes.Count > 0)
+                Strokes(LineStyle.Dimension, [], data => { foreach (var stroke in dimension.Strokes) Path(data, stroke, origin); });
+            Write(dimension.Text, origin);
+            xml.WriteEndElement();
+        }
+
+        private void Write(Lettering lettering, Place origin)
+        {
+            if (lettering.Line.Runs.Count == 0)
+                return;
+            var at = new Place(origin.Exact + lettering.At);
+            xml.WriteStartElement("text", Namespace);
+            xml.WriteAttributeString("fill", Inks.Ink);
+            // Keeps spaces at the ends of runs as they are, and the writer from adding its own between runs.
+            xml.WriteAttributeString("xml", "space", null, "preserve");
+            if (!lettering.IsUpright)
+                xml.WriteAttributeString("transform", $"translate({Place.Number(at.X - origin.X)} {Place.Number(at.Y - origin.Y)}) rotate(-90)");
+            foreach (var run in lettering.Line.Runs)
+            {
+                var place = new Place(at.Exact + new PaperPoint(run.Right, -run.Up));
+                var (right, down) = lettering.IsUpright
+                    ? (place.X - origin.X, place.Y - origin.Y)
+                    : (Place.Counted(run.Right), Place.Counted(-run.Up));
+                xml.WriteStartElement("tspan", Namespace);
+                xml.WriteAttributeString("x", Place.Number(right));
+                xml.WriteAttributeString("y", Place.Number(down));
+                xml.WriteAttributeString("font-size", Place.Number(run.Style.SizeMillimetres));
+                xml.WriteAttributeString("font-weight", run.Style.Weight == Weight.Strong ? "600" : "400");
+                xml.WriteAttributeString("textLength", Place.Number(run.Width));
+                xml.WriteAttributeString("lengthAdjust", "spacingAndGlyphs");
+                xml.WriteString(Clean(run.Text));
+                xml.WriteEndElement();
+            }
+
+            xml.WriteEndElement();
+        }
+
+        private void Strokes(LineStyle style, IReadOnlyList<double> dashes, Action<StringBuilder> draw)
+        {
+            xml.WriteStartElement("path", Namespace);
+            Look(style, dashes);
+            xml.WriteAttributeString("fill", "none");
+            var data = new StringBuilder();
+            draw(data);
+            xml.WriteAttributeString("d", data.ToString());
+            xml.WriteEndElement();
+        }
+
+        private void Look(LineStyle style, IReadOnlyList<double> dashes)
+        {
+            xml.WriteAttributeString("class", style.ToString().ToLowerInvariant());
+            xml.WriteAttributeString("stroke", Inks.Ink);
+            xml.WriteAttributeString("stroke-width", Place.Number(style.WidthMillimetres));
+            if (dashes.Count > 0)
+                xml.WriteAttributeString("stroke-dasharray", string.Join(' ', dashes.Select(Place.Number)));
+            xml.WriteAttributeString("stroke-linecap", "butt");
+            xml.WriteAttributeString("stroke-linejoin", "miter");
+            xml.WriteAttributeString("stroke-miterlimit", Place.Number(Inks.MitreLimit));
+        }
+
+        private void Element(string name, string text, string? id)
+        {
+            xml.WriteStartElement(name, Namespace);
+            if (id is not null)
+                xml.WriteAttributeString("id", id);
+            xml.WriteString(Clean(text));
+            xml.WriteEndElement();
+        }
+
+        private static void Line(StringBuilder data, PaperPoint from, PaperPoint to, Place origin)
+        {
+            Point(data, 'M', from, origin);
+            Point(data, 'L', to, origin);
+        }
+
+        private static void Path(StringBuilder data, Outline outline, Place origin)
+        {
+            Point(data, 'M', outline.Start, origin);
+            var from = outline.Start;
+            foreach (var segment in outline.WithShortArcs().Segments)
+            {
+                switch (segment)
+                {
+                    case ArcTo arc:
+                        // Arcs of a quarter turn at most are never the large one; sweep 1 is clockwise as seen, since y goes down.
+                        var radius = Place.Number(from.DistanceTo(arc.Centre));
+                        data.Append('A').Append(radius).Append(' ').Append(radius).Append(" 0 0 ").Append(arc.Clockwise ? '1' : '0');
+                        Point(data, ' ', arc.End, origin);
+                        break;
+                    case BezierTo curve:
+                        Point(data, 'C', curve.FirstControl, origin);
+                        Point(data, ' ', curve.SecondControl, origin);
+                        Point(data, ' ', curve.End, origin);
+                        break;
+                    default:
+                        Point(data, 'L', segment.End, origin);
+                        break;
+                }
+
+                from = segment.End;
+            }
+
+            if (outline.IsClosed)
+                data.Append('Z');
+        }
+
+        private static void Point(StringBuilder data, char letter, PaperPoint point, Place origin)
+        {
+            var place = new Place(origin.Exact + point);
+            data.Append(letter).Append(Place.Number(place.X - origin.X)).Append(' ').Append(Place.Number(place.Y - origin.Y));
+        }
+
+        // XML cannot hold control characters, nor half a surrogate pair.
+        private static string Clean(string text)
+        {
+            const char Replacement = '\uFFFD';
+            StringBuilder? clean = null;
+            for (var i = 0; i < text.Length; i++)
+            {
+                var isPair = i + 1 < text.Length && char.IsSurrogatePair(text[i], text[i + 1]);
+                if (isPair)
+                    i++;
+                else if (!XmlConvert.IsXmlChar(text[i]))
+                    (clean ??= new StringBuilder(text))[i] = Replacement;
+            }
+
+            return clean?.ToString() ?? text;
+        }
+    }
+}
