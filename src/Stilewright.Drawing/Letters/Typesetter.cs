@@ -117,7 +117,7 @@ public static class Typesetter
         var words = paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         for (var i = 0; i < words.Length; i++)
         {
-            if (i + 1 < words.Length && words[i].All(char.IsAsciiDigit) && FractionAt(words[i + 1], 0) is not null)
+            if (i + 1 < words.Length && EndsInWhole(words[i]) && FractionAt(words[i + 1], 0) is not null)
             {
                 yield return $"{words[i]} {words[i + 1]}";
                 i++;
@@ -128,6 +128,8 @@ public static class Typesetter
             }
         }
     }
+
+    private static bool EndsInWhole(string word) => char.IsAsciiDigit(word[^1]) && !word.Contains('/', StringComparison.Ordinal);
 
     private static (int Slash, int End)? FractionAt(string text, int at)
     {

@@ -55,7 +55,8 @@ public static class PdfWriter
                     painter.Paint(canvas, page.Scene);
                     document.EndPage();
                     entries.AddRange(page.Bookmarks.Select(mark => new PdfContents.Entry(mark, count, height)));
-                    progress?.Report(++count);
+                    count++;
+                    progress?.Report(count);
                 }
 
                 cancellation.ThrowIfCancellationRequested();
