@@ -24,4 +24,7 @@ public sealed record TextStyle(double SizeMillimetres, Weight Weight = Weight.Re
     public static TextStyle Title { get; } = new(7, Weight.Strong);
 
     public TextStyle Bold => this with { Weight = Weight.Strong };
+
+    // What a record writes of itself would name Bold, which has a Bold.
+    public override string ToString() => FormattableString.Invariant($"{SizeMillimetres} mm {Weight}");
 }

@@ -46,6 +46,7 @@ public sealed record Hatch(Outline Outline, double AngleDegrees, double SpacingM
         get
         {
             const double FlatteningMillimetres = 0.02;
+            const double ShortestMillimetres = 1e-6;
             var corners = Outline.Flattened(FlatteningMillimetres);
             var (sine, cosine) = Math.SinCos(AngleDegrees * Math.PI / 180);
             // In a frame turned with the lines every line is level, at a whole multiple of the spacing.
@@ -67,7 +68,11 @@ public sealed record Hatch(Outline Outline, double AngleDegrees, double SpacingM
 
                 crossings.Sort();
                 for (var i = 0; i + 1 < crossings.Count; i += 2)
-                    lines.Add((Back(new(crossings[i], y)), Back(new(crossings[i + 1], y))));
+                {
+                    // A row that only touches a corner has no line.
+                    if (crossings[i + 1] - crossings[i] > ShortestMillimetres)
+                        lines.Add((Back(new(crossings[i], y)), Back(new(crossings[i + 1], y))));
+                }
             }
 
             return lines;

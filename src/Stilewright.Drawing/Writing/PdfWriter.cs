@@ -10,6 +10,7 @@ namespace Stilewright.Drawing.Writing;
 public static class PdfWriter
 {
     private const double PointsPerMillimetre = 72 / 25.4;
+    private const string Producer = "SkiaSharp";
 
     /// <param name="output">Is left open. Where it cannot be read and sought, the document passes through a temporary file.</param>
     /// <param name="pages">At least one; taken one at a time.</param>
@@ -39,8 +40,8 @@ public static class PdfWriter
         Stream output, PdfFacts facts, IEnumerable<PdfPage> pages, IProgress<int>? progress, CancellationToken cancellation)
     {
         var start = output.Position;
-        List<PdfContents.Entry> entries = [];
-        var count = 0;
+        List<PdfUpdate.PageSize> sizes = [];
+        List<PdfUpdate.Entry> entries = [];
         using (var document = SKDocument.CreatePdf(output, Metadata(facts)))
         {
             using var painter = new ScenePainter();
@@ -49,18 +50,19 @@ public static class PdfWriter
                 foreach (var page in pages)
                 {
                     cancellation.ThrowIfCancellationRequested();
-                    var height = (float)(page.Scene.HeightMillimetres * PointsPerMillimetre);
-                    var canvas = document.BeginPage((float)(page.Scene.WidthMillimetres * PointsPerMillimetre), height);
+                    var size = new PdfUpdate.PageSize(
+                        page.Scene.WidthMillimetres * PointsPerMillimetre, page.Scene.HeightMillimetres * PointsPerMillimetre);
+                    var canvas = document.BeginPage((float)size.Width, (float)size.Height);
                     canvas.Scale((float)PointsPerMillimetre);
                     painter.Paint(canvas, page.Scene);
                     document.EndPage();
-                    entries.AddRange(page.Bookmarks.Select(mark => new PdfContents.Entry(mark, count, height)));
-                    count++;
-                    progress?.Report(count);
+                    entries.AddRange(page.Bookmarks.Select(mark => new PdfUpdate.Entry(mark, sizes.Count)));
+                    sizes.Add(size);
+                    progress?.Report(sizes.Count);
                 }
 
                 cancellation.ThrowIfCancellationRequested();
-                if (count == 0)
+                if (sizes.Count == 0)
                     throw new ArgumentException("A document needs at least one page.", nameof(pages));
             }
             catch
@@ -72,7 +74,7 @@ public static class PdfWriter
             document.Close();
         }
 
-        PdfContents.Append(output, start, entries);
+        PdfUpdate.Append(output, start, sizes, entries);
     }
 
     private static SKDocumentPdfMetadata Metadata(PdfFacts facts) => SKDocumentPdfMetadata.Default with
@@ -82,6 +84,7 @@ public static class PdfWriter
         Author = facts.Author,
         Keywords = facts.Keywords,
         Creator = facts.Program,
+        Producer = Producer,
         Creation = facts.Created.UtcDateTime,
         Modified = facts.Created.UtcDateTime,
     };

@@ -25,8 +25,6 @@ public static class SvgWriter
     private static readonly XmlWriterSettings Settings = new()
     {
         Encoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false),
-        Indent = true,
-        IndentChars = " ",
         NewLineChars = "\n",
         NewLineHandling = NewLineHandling.Entitize,
         OmitXmlDeclaration = true,
@@ -122,7 +120,7 @@ public static class SvgWriter
         private void Write(SceneGroup group, Place origin)
         {
             var own = new Place(origin.Exact + group.At);
-            xml.WriteStartElement("g", Namespace);
+            Begin("g");
             if (group.Path is { Length: > 0 } path)
             {
                 path = Clean(path);
@@ -143,7 +141,7 @@ public static class SvgWriter
         {
             if (shape.Line is null && shape.Fill == Tone.None)
                 return;
-            xml.WriteStartElement("path", Namespace);
+            Begin("path");
             if (shape.Line is { } line)
                 Look(line, DashFit.For(shape.Outline, line));
             xml.WriteAttributeString("fill", shape.Fill switch
@@ -161,7 +159,7 @@ public static class SvgWriter
 
         private void Write(DimensionMark dimension, Place origin)
         {
-            xml.WriteStartElement("g", Namespace);
+            Begin("g");
             xml.WriteAttributeString("class", "dimension");
             if (dimension.Path is { Length: > 0 } path)
                 xml.WriteAttributeString("data-path", Clean(path));
@@ -176,9 +174,9 @@ public static class SvgWriter
             if (lettering.Line.Runs.Count == 0)
                 return;
             var at = new Place(origin.Exact + lettering.At);
-            xml.WriteStartElement("text", Namespace);
+            Begin("text");
             xml.WriteAttributeString("fill", Inks.Ink);
-            // Keeps spaces at the ends of runs as they are, and the writer from adding its own between runs.
+            // Keeps spaces at the ends of runs as they are.
             xml.WriteAttributeString("xml", "space", null, "preserve");
             if (!lettering.IsUpright)
                 xml.WriteAttributeString("transform", $"translate({Place.Number(at.X - origin.X)} {Place.Number(at.Y - origin.Y)}) rotate(-90)");
@@ -204,7 +202,7 @@ public static class SvgWriter
 
         private void Strokes(LineStyle style, IReadOnlyList<double> dashes, Action<StringBuilder> draw)
         {
-            xml.WriteStartElement("path", Namespace);
+            Begin("path");
             Look(style, dashes);
             xml.WriteAttributeString("fill", "none");
             var data = new StringBuilder();
@@ -227,11 +225,18 @@ public static class SvgWriter
 
         private void Element(string name, string text, string? id)
         {
-            xml.WriteStartElement(name, Namespace);
+            Begin(name);
             if (id is not null)
                 xml.WriteAttributeString("id", id);
             xml.WriteString(Clean(text));
             xml.WriteEndElement();
+        }
+
+        // Every element begins a line but the runs of a text, where a line break would be read as a space.
+        private void Begin(string name)
+        {
+            xml.WriteWhitespace("\n");
+            xml.WriteStartElement(name, Namespace);
         }
 
         private static void Line(StringBuilder data, PaperPoint from, PaperPoint to, Place origin)

@@ -33,7 +33,8 @@ public sealed class PdfWriterTests
                 var (scene, page) = (scenes[i], pdf.GetPage(i + 1));
                 Assert.Equal(scene.WidthMillimetres * PointsPerMillimetre, page.Width, 0.001);
                 Assert.Equal(scene.HeightMillimetres * PointsPerMillimetre, page.Height, 0.001);
-                PaperPoint Paper(PdfPoint point) => new(point.X / PointsPerMillimetre, scene.HeightMillimetres - point.Y / PointsPerMillimetre);
+                var top = page.MediaBox.Bounds.Top;
+                PaperPoint Paper(PdfPoint point) => new(point.X / PointsPerMillimetre, (top - point.Y) / PointsPerMillimetre);
 
                 var letters = page.Letters;
                 var runs = scene.Drawn.SelectMany(Runs).ToList();
@@ -98,7 +99,7 @@ public sealed class PdfWriterTests
         var facts = pdf.Information;
         Assert.Equal((Facts.Title, Facts.Subject, Facts.Author, Facts.Keywords, Facts.Program),
             (facts.Title, facts.Subject, facts.Author, facts.Keywords, facts.Creator));
-        Assert.StartsWith("Skia/PDF", facts.Producer, StringComparison.Ordinal);
+        Assert.StartsWith("SkiaSharp", facts.Producer, StringComparison.Ordinal);
         Assert.Equal(Facts.Created, facts.GetCreatedDateTimeOffset());
 
         var catalog = pdf.Structure.Catalog.CatalogDictionary.ToString();
@@ -204,7 +205,7 @@ public sealed class PdfWriterTests
     public void A_document_of_another_form_is_refused()
     {
         using var other = new MemoryStream(Encoding.Latin1.GetBytes("%PDF-1.7\ntrailer\n<</Root 1 0 R>>\nstartxref\n9\n%%EOF\n"));
-        var refusal = Assert.Throws<InvalidDataException>(() => PdfContents.Append(other, 0, []));
+        var refusal = Assert.Throws<InvalidDataException>(() => PdfUpdate.Append(other, 0, [], []));
         Assert.Contains("trailer", refusal.Message, StringComparison.Ordinal);
     }
 

@@ -33,6 +33,8 @@ public sealed class PictureTests : IDisposable
         Assert.NotNull(theirs);
         Assert.True(theirs.Width >= ours.Width && theirs.Height >= ours.Height);
 
+        const double millimetres = 25.4 / ScreenDotsPerInch;
+        PaperBox[] letters = [.. scene.Drawn.Select(drawn => drawn.Node).OfType<Lettering>().Select(lettering => lettering.Box.Grown(0.5))];
         var (differences, cells) = (0.0, 0);
         for (var top = 0; top + CellDots <= ours.Height; top += CellDots)
         {
@@ -40,8 +42,10 @@ public sealed class PictureTests : IDisposable
             {
                 var (own, other) = (Darkness(ours, left, top), Darkness(theirs, left, top));
 
-                // Letters of another font differ within their place; a line or a text that is missing or elsewhere differs by more.
-                Assert.True(Math.Abs(own - other) < 0.1, $"The cell at {left}, {top} is {own:0.00} dark, in the browser {other:0.00}.");
+                // Where there are letters the browser may use another font; a narrow line right through a cell makes it 0.05 dark.
+                var hasLetters = letters.Any(box => box.Overlaps(new(left * millimetres, top * millimetres, CellDots * millimetres, CellDots * millimetres)));
+                Assert.True(Math.Abs(own - other) < (hasLetters ? 0.2 : 0.025), $"The cell at {left}, {top} is {own:0.000} dark, in the browser {other:0.000}.");
+                Assert.True(own < 0.05 || other > 0.02, $"The cell at {left}, {top} is {own:0.000} dark, but empty in the browser.");
                 differences += Math.Abs(own - other);
                 cells++;
             }

@@ -5,32 +5,37 @@ using System.Text.RegularExpressions;
 namespace Stilewright.Drawing.Writing;
 
 /// <summary>
-/// Adds the list of contents (outline), the language and the wish to be printed unscaled to a document just written by Skia,
-/// which can write none of them.
+/// Adds the list of contents (outline), the language, the wish to be printed unscaled and pages' exact sizes to a document just
+/// written by Skia, which can write none of them and rounds pages to whole points.
 /// </summary>
 /// <remarks>
-/// The addition is an incremental update after ISO 32000-1:2008, 7.5.6: nothing already written is touched. After it follow a new
-/// version of the catalogue (7.7.2) and the outline items (12.3.3), a second cross-reference section (7.5.4) and a trailer whose
+/// The addition is an incremental update after ISO 32000-1:2008, 7.5.6: nothing already written is touched. After it follow new
+/// versions of the catalogue (7.7.2) and of pages whose size is not in whole points (7.7.3.3), the outline items (12.3.3), a second cross-reference section (7.5.4) and a trailer whose
 /// Prev leads to the first (7.5.5). Of Skia's document only the trailer, the cross-reference table, the catalogue and the tree of
 /// pages are read, in the one plain form in which Skia writes them; any other form is refused.
 /// </remarks>
-internal static partial class PdfContents
+internal static partial class PdfUpdate
 {
     private const int TailBytes = 1024;
     private const int CrossReferenceBytes = 20;
 
     /// <param name="PageIndex">Counted from zero.</param>
-    /// <param name="Top">Height of the page in points, where the view is to begin.</param>
-    public sealed record Entry(Bookmark Bookmark, int PageIndex, float Top);
+    public sealed record Entry(Bookmark Bookmark, int PageIndex);
+
+    /// <summary>In points.</summary>
+    public readonly record struct PageSize(double Width, double Height);
 
     /// <param name="document">Stands at the end of the document, which began at <paramref name="start"/>.</param>
     /// <exception cref="InvalidDataException">The document is not in the form this reads.</exception>
-    public static void Append(Stream document, long start, IReadOnlyList<Entry> entries)
+    public static void Append(Stream document, long start, IReadOnlyList<PageSize> sizes, IReadOnlyList<Entry> entries)
     {
         var skia = new Reader(document, start);
         var pages = skia.Pages();
-        var end = document.Seek(0, SeekOrigin.End) - start;
-        var update = new Update(end);
+        if (pages.Count != sizes.Count)
+            throw Unexpected("the number of its pages");
+        var update = new Section(document.Seek(0, SeekOrigin.End) - start);
+        for (var i = 0; i < sizes.Count; i++)
+            AddSize(update, pages[i], sizes[i], skia);
 
         var firstItem = skia.Size + 1;
         var catalog = skia.Catalog[..^">>".Length];
@@ -40,11 +45,22 @@ internal static partial class PdfContents
             catalog += $"\n/Outlines {skia.Size} 0 R\n/PageMode /UseOutlines";
         update.Add(skia.CatalogNumber, catalog + ">>");
         if (entries.Count > 0)
-            AddOutline(update, skia.Size, firstItem, entries, pages);
+            AddOutline(update, skia.Size, firstItem, entries, pages, skia);
         update.Finish(skia, document, entries.Count == 0 ? skia.Size : firstItem + entries.Count);
     }
 
-    private static void AddOutline(Update update, int root, int firstItem, IReadOnlyList<Entry> entries, IReadOnlyList<int> pages)
+    // Skia draws from the top left corner of the page of whole points it writes, which stays where it is.
+    private static void AddSize(Section update, int page, PageSize size, Reader skia)
+    {
+        const double WholePoints = 0.0005;
+        var dictionary = skia.Dictionary(page);
+        var height = skia.Height(page);
+        var exact = string.Create(CultureInfo.InvariantCulture, $"/MediaBox [0 {height - size.Height:0.####} {size.Width:0.####} {height}]");
+        if (Math.Abs(size.Width - Math.Round(size.Width)) > WholePoints || Math.Abs(size.Height - height) > WholePoints)
+            update.Add(page, SizePattern().Replace(dictionary, exact));
+    }
+
+    private static void AddOutline(Section update, int root, int firstItem, IReadOnlyList<Entry> entries, IReadOnlyList<int> pages, Reader skia)
     {
         var count = entries.Count;
         var parent = new int[count];
@@ -84,7 +100,7 @@ internal static partial class PdfContents
                 item.Append(" /Next ").Append(Reference(siblings[place[i] + 1]));
             if (families.TryGetValue(i, out var own))
                 item.Append(CultureInfo.InvariantCulture, $" {Family(i)} /Count {-own.Length}");
-            item.Append(CultureInfo.InvariantCulture, $" /Dest [{pages[entries[i].PageIndex]} 0 R /XYZ 0 {entries[i].Top:0.###} 0]>>");
+            item.Append(CultureInfo.InvariantCulture, $" /Dest [{pages[entries[i].PageIndex]} 0 R /XYZ 0 {skia.Height(pages[entries[i].PageIndex])} 0]>>");
             update.Add(firstItem + i, item.ToString());
         }
     }
@@ -103,6 +119,9 @@ internal static partial class PdfContents
 
     [GeneratedRegex(@"^<</Type /Catalog\n/Pages (?<pages>\d+) 0 R(\n/ViewerPreferences <<[^<>]*>>)?>>$")]
     private static partial Regex CatalogPattern();
+
+    [GeneratedRegex(@"/MediaBox \[0 0 (?<width>\d+) (?<height>\d+)\]")]
+    private static partial Regex SizePattern();
 
     [GeneratedRegex(@"^<</Type /Pages\n/Count (?<count>\d+)\n/Kids \[(?<kids>[\d R]+)\]")]
     private static partial Regex PageTreePattern();
@@ -180,8 +199,15 @@ internal static partial class PdfContents
                 throw Unexpected("the number of its pages");
         }
 
-        // A dictionary that is an object of its own, from its first to its last bracket.
-        private string Dictionary(int number)
+        /// <summary>The height of a page as it was written, in whole points.</summary>
+        public int Height(int page)
+        {
+            var size = SizePattern().Match(Dictionary(page));
+            return size.Success ? Number(size, "height") : throw Unexpected("the size of a page");
+        }
+
+        /// <summary>A dictionary that is an object of its own, from its first to its last bracket.</summary>
+        public string Dictionary(int number)
         {
             const int LongestBytes = 1 << 12;
             if (number <= 0 || number >= Size)
@@ -206,7 +232,7 @@ internal static partial class PdfContents
                 ? number : throw Unexpected("a number");
     }
 
-    private sealed class Update(long offset)
+    private sealed class Section(long offset)
     {
         private readonly StringBuilder text = new("\n");
         private readonly SortedDictionary<int, long> offsets = [];
