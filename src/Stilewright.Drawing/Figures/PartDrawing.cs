@@ -1,0 +1,231 @@
+using Stilewright.Doors;
+using Stilewright.Drawing.Dimensions;
+using Stilewright.Drawing.Letters;
+using Stilewright.Drawing.Scenes;
+using Stilewright.Measure;
+using Stilewright.Projects;
+
+namespace Stilewright.Drawing.Figures;
+
+/// <summary>Draws one part.</summary>
+internal sealed class PartDrawing
+{
+    private const double InsidePart = 0.4;
+    private const int LongPanel = 3;
+
+    private readonly Part part;
+    private readonly LeafDetail detail;
+    private readonly Scale scale;
+    private readonly LengthFormat format;
+    private readonly bool isTurned;
+    private readonly bool lengthIsAcrossPage;
+    private readonly PaperBox finished;
+    private readonly Stage[] stages;
+
+    /// <summary>One size of the part, with its place on paper.</summary>
+    private sealed record Stage(string Word, PartSize Size, PaperBox Box);
+
+    public PartDrawing(Part part, LeafDetail detail, Scale scale, LengthFormat format)
+    {
+        this.part = part;
+        this.detail = detail;
+        this.scale = scale;
+        this.format = format;
+        isTurned = part.StandsUpright || part.Kind is not (PartKind.Rail or PartKind.MidRail) && part.Outline.Height > part.Outline.Width * LongPanel;
+        var lengthIsUpright = part.StandsUpright || part.Grain == GrainDirection.Vertical || part.Kind == PartKind.Glass;
+        lengthIsAcrossPage = lengthIsUpright == isTurned;
+        finished = Box(part.Outline);
+        stages = [.. Stages()];
+    }
+
+    public Scene Draw()
+    {
+        List<SceneNode> nodes = [];
+        for (var i = stages.Length - 1; i > 0; i--)
+        {
+            if (stages[i].Box != stages[i - 1].Box)
+                nodes.Add(new Shape(Outline.Box(stages[i].Box), LineStyle.Adjacent));
+        }
+
+        nodes.AddRange(Hidden());
+        PaperPoint[] outline = part.IsMitred ? [.. part.Visible.Select(At)] : [.. part.Outline.Corners.Select(At)];
+        nodes.Add(new Shape(Outline.Through(true, outline), LineStyle.Visible));
+        nodes.AddRange(Shoulders());
+        var bounds = stages.Aggregate(finished, (all, stage) => all.With(stage.Box));
+        var callouts = new Callouts(bounds);
+        var room = Box(part.IsMitred ? Inside() : part.VisibleBounds).Grown(-InsidePart);
+        var label = Drafting.Label(part.Label, room, room.Centre) ?? Drafting.Label(part.ShortLabel, room, room.Centre);
+        if (label is { } inside)
+            nodes.AddRange(inside.Nodes);
+        else
+            callouts.Above(part.Label, finished, nodes);
+        if (part.Grain is not null)
+            nodes.AddRange(Drafting.GrainArrow(room, label?.Box ?? new(room.Centre.X, room.Centre.Y, 0, 0), !lengthIsAcrossPage));
+
+        nodes.AddRange(new DimensionPlacer(scale, format, TextStyle.Figure).Place(bounds, Rows(), callouts.Place()).Marks);
+        return Drafting.Scene($"{part.Label} {part.Name}", Describe(), scale, part.Path, nodes);
+    }
+
+    // From the finished part's top left corner on paper; turned clockwise, the top end comes to lie on the right.
+    private PaperPoint At(Point point)
+    {
+        var outline = part.Outline;
+        return isTurned
+            ? new(scale.OnPaper(point.Y - outline.Y), scale.OnPaper(point.X - outline.X))
+            : new(scale.OnPaper(point.X - outline.X), scale.OnPaper(outline.Top - point.Y));
+    }
+
+    private PaperBox Box(Rectangle rectangle) => PaperBox.Between(At(new(rectangle.X, rectangle.Y)), At(new(rectangle.Right, rectangle.Top)));
+
+    // What a mitred member has along its whole width.
+    private Rectangle Inside()
+    {
+        var box = part.VisibleBounds;
+        var cut = part.StandsUpright ? box.Width : box.Height;
+        return part.StandsUpright
+            ? new(box.X, box.Y + cut, box.Width, Length.Greatest(box.Height - cut - cut, default))
+            : new(box.X + cut, box.Y, Length.Greatest(box.Width - cut - cut, default), box.Height);
+    }
+
+    private IEnumerable<Stage> Stages()
+    {
+        yield return new("finished", part.Finished, finished);
+        var (glueAlong, glueAcross) = Growth(part.Finished, part.GlueUp);
+        // Outer members keep the joint line and are trimmed along their outer edge.
+        var (before, after) = part.Kind is PartKind.Stile or PartKind.Rail
+            ? OuterEdgeIsFirst() ? (glueAcross, 0.0) : (0.0, glueAcross) : (glueAcross / 2, glueAcross / 2);
+        var glued = Grown(finished, glueAlong / 2, glueAlong / 2, before, after);
+        yield return new("clamps", part.GlueUp, glued);
+        if (part.Rough is null)
+            yield break;
+        var (roughAlong, roughAcross) = Growth(part.GlueUp, part.Rough);
+        yield return new("rough", part.Rough, Grown(glued, roughAlong / 2, roughAlong / 2, roughAcross / 2, roughAcross / 2));
+    }
+
+    private (double Along, double Across) Growth(PartSize from, PartSize to) =>
+        (scale.OnPaper(to.Length.Length) - scale.OnPaper(from.Length.Length), scale.OnPaper(to.Width.Length) - scale.OnPaper(from.Width.Length));
+
+    private PaperBox Grown(PaperBox box, double start, double end, double before, double after) => lengthIsAcrossPage
+        ? new(box.Left - start, box.Top - before, box.Width + start + end, box.Height + before + after)
+        : new(box.Left - before, box.Top - start, box.Width + before + after, box.Height + start + end);
+
+    // Whether the outer edge lies on the upper side of the paper.
+    private bool OuterEdgeIsFirst() => part.Path[(part.Path.LastIndexOf('/') + 1)..] is "stile.left" or "rail.top";
+
+    // The bottom of the groove along the stuck edges, and of an arched rail the inner edge as it is sawn at its narrowest.
+    private IEnumerable<SceneNode> Hidden()
+    {
+        if (part.Kind == PartKind.Panel && part.Work.Contains(EdgeWork.RaiseFourEdges) && detail.Cutters?.RaiseWidth is { } raise)
+        {
+            foreach (var node in Drafting.Raise(finished, finished, scale.OnPaper(raise.Value)))
+                yield return node;
+        }
+
+        if (part.Kind == PartKind.Glass)
+        {
+            foreach (var node in Drafting.Sheen(finished))
+                yield return node;
+        }
+
+        if (part.Kind is PartKind.Panel or PartKind.Glass or PartKind.Slab)
+            yield break;
+        var seen = Box(part.VisibleBounds);
+        if (part.Arch is not null)
+        {
+            var narrowest = OuterEdgeIsFirst() ? seen.Bottom : seen.Top;
+            yield return new Shape(Outline.Line(new(finished.Left, narrowest), new(finished.Right, narrowest)), LineStyle.Edge);
+        }
+
+        if (detail.Cutters is not { } cutters)
+            yield break;
+        foreach (var isTop in StuckEdges(seen))
+        {
+            foreach (var (depth, style) in new[] { (cutters.StickingWidth.Value, LineStyle.Edge), (cutters.GrooveDepth.Value, LineStyle.Hidden) })
+            {
+                var inward = scale.OnPaper(depth);
+                if (depth.IsZero || inward >= seen.Height || style == LineStyle.Hidden && cutters.StickingWidth.Value == depth)
+                    continue;
+                var y = isTop ? seen.Top + inward : seen.Bottom - inward;
+                // A mitred member's edges are shorter the further in they lie.
+                var cut = part.IsMitred ? MitreCut(inward, seen.Height) : (Left: 0.0, Right: 0.0);
+                yield return new Shape(Outline.Line(new(finished.Left + cut.Left, y), new(finished.Right - cut.Right, y)), style);
+            }
+        }
+    }
+
+    // How far the ends of a line at that distance from the inner edge lie inside the long points.
+    private (double Left, double Right) MitreCut(double fromInnerEdge, double width)
+    {
+        PaperPoint[] points = [.. part.Visible.Select(At)];
+        var inner = OuterEdgeIsFirst() ? points.Max(point => point.Y) : points.Min(point => point.Y);
+        double[] shortPoints = [.. points.Where(point => Math.Abs(point.Y - inner) < 1e-6).Select(point => point.X).Order()];
+        var share = 1 - fromInnerEdge / width;
+        return ((shortPoints[0] - finished.Left) * share, (finished.Right - shortPoints[^1]) * share);
+    }
+
+    private IEnumerable<bool> StuckEdges(PaperBox seen)
+    {
+        if (part.Work.Contains(EdgeWork.StickBothEdges))
+            return [true, false];
+        return part.Work.Contains(EdgeWork.StickInnerEdge) && part.Arch is null ? [!OuterEdgeIsFirst()] : [];
+    }
+
+    // Where a part enters others; its shoulder is sawn there.
+    private IEnumerable<SceneNode> Shoulders()
+    {
+        if (ShoulderSpan() is not var (from, to))
+            yield break;
+        yield return new Shape(Outline.Line(new(from, finished.Top), new(from, finished.Bottom)), LineStyle.Visible);
+        yield return new Shape(Outline.Line(new(to, finished.Top), new(to, finished.Bottom)), LineStyle.Visible);
+    }
+
+    private (double From, double To)? ShoulderSpan()
+    {
+        if (part.Shoulder is not { } shoulder || shoulder.Length >= part.Finished.Length.Length)
+            return null;
+        var half = scale.OnPaper(shoulder.Length) / 2;
+        return (finished.Centre.X - half, finished.Centre.X + half);
+    }
+
+    private List<DimensionRow> Rows()
+    {
+        var (alongSide, acrossSide) = lengthIsAcrossPage ? (Side.Bottom, Side.Right) : (Side.Right, Side.Bottom);
+        List<DimensionRow> rows = [];
+        if (ShoulderSpan() is var (from, to))
+        {
+            var tongue = (part.Finished.Length.Length - part.Shoulder!.Length) / 2;
+            rows.Add(new(Side.Bottom,
+            [
+                new(finished.Left, from, tongue) { Path = part.Path },
+                new(from, to, part.Shoulder.Length) { Path = part.Path, Word = "shoulder to shoulder" },
+                new(to, finished.Right, tongue) { Path = part.Path },
+            ]));
+        }
+
+        rows.AddRange(SizeRows(alongSide, size => size.Length));
+        rows.AddRange(SizeRows(acrossSide, size => size.Width));
+        return rows;
+    }
+
+    // Sizes of one figure share a row.
+    private IEnumerable<DimensionRow> SizeRows(Side side, Func<PartSize, Worked> measure)
+    {
+        for (var i = 0; i < stages.Length;)
+        {
+            var first = stages[i];
+            List<string> words = [];
+            for (; i < stages.Length && measure(stages[i].Size).Length == measure(first.Size).Length; i++)
+                words.Add(stages[i].Word);
+            var box = first.Box;
+            var (from, to) = side == Side.Bottom ? (box.Left, box.Right) : (box.Bottom, box.Top);
+            yield return new(side, [new(from, to, measure(first.Size).Length) { Path = part.Path, Word = part.Rough is null && words.Count == stages.Length ? null : string.Join(", ", words) }]);
+        }
+    }
+
+    private string Describe()
+    {
+        var stagesTold = stages.Select(stage => $"{stage.Word switch { "clamps" => "into the clamps", var word => word }} {format.Print(stage.Size.Width.Length)} × {format.PrintWithUnit(stage.Size.Length.Length)}");
+        var shoulder = ShoulderSpan() is null ? "" : $" Shoulder to shoulder {format.PrintWithUnit(part.Shoulder!.Length)}.";
+        return $"{part.Name} {part.Label}: {string.Join(", ", stagesTold)}, width by length.{shoulder}{(part.Arch is null ? "" : " The arch is not drawn; a line shows the rail at its narrowest.")}";
+    }
+}
