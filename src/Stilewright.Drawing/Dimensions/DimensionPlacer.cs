@@ -41,26 +41,43 @@ public sealed class DimensionPlacer(Scale scale, LengthFormat format, TextStyle 
         var all = keepClear;
         foreach (var side in rows.Select(row => row.Side).Distinct())
         {
-            var axis = new Axis(side, keepClear, figure);
             DimensionRow[] own = [.. rows.Where(row => row.Side == side && row.Spans.Count > 0)];
-            var beginning = ToFirstRow;
-            Dictionary<long, double> drawn = [];
-            for (var i = 0; i < own.Length; i++)
-            {
-                double[] passing = [.. own[(i + 1)..].SelectMany(row => row.Spans).SelectMany(span => new[] { span.From, span.To })];
-                beginning = PlaceRow(own[i], axis, beginning, passing, drawn, marks) + BetweenRows;
-            }
-        }
-
-        foreach (var mark in marks)
-        {
-            all = all.With(mark.Text.Box);
-            foreach (var stroke in mark.Strokes)
-                all = all.With(stroke.Bounds);
+            var placed = PlaceSide(own, new Axis(side, keepClear, figure));
+            // Texts that stand off the end of their row may reach a corner that another side has taken.
+            if (placed.Any(mark => marks.Any(other => Cover(mark, other) || Cover(other, mark))))
+                placed = PlaceSide(own, new Axis(side, Reaching(keepClear, side, all.Grown(Air)), figure));
+            marks.AddRange(placed);
+            all = placed.Aggregate(all, (sum, mark) => mark.Strokes.Aggregate(sum.With(mark.Text.Box), (box, stroke) => box.With(stroke.Bounds)));
         }
 
         return new(marks, all);
     }
+
+    private List<DimensionMark> PlaceSide(DimensionRow[] own, Axis axis)
+    {
+        List<DimensionMark> marks = [];
+        var beginning = ToFirstRow;
+        Dictionary<long, double> drawn = [];
+        for (var i = 0; i < own.Length; i++)
+        {
+            double[] passing = [.. own[(i + 1)..].SelectMany(row => row.Spans).SelectMany(span => new[] { span.From, span.To })];
+            beginning = PlaceRow(own[i], axis, beginning, passing, drawn, marks) + BetweenRows;
+        }
+
+        return marks;
+    }
+
+    private static bool Cover(DimensionMark one, DimensionMark other) =>
+        one.Text.Box.Overlaps(other.Text.Box) || other.Strokes.Any(stroke => one.Text.Box.Overlaps(stroke.Bounds));
+
+    // The box moved out on one side alone, as far as the other reaches.
+    private static PaperBox Reaching(PaperBox box, Side side, PaperBox other) => side switch
+    {
+        Side.Left => PaperBox.Between(new(other.Left, box.Top), new(box.Right, box.Bottom)),
+        Side.Right => PaperBox.Between(box.TopLeft, new(other.Right, box.Bottom)),
+        Side.Top => PaperBox.Between(new(box.Left, other.Top), new(box.Right, box.Bottom)),
+        _ => PaperBox.Between(box.TopLeft, new(box.Right, other.Bottom)),
+    };
 
     // Returns how far out the row reaches.
     private double PlaceRow(

@@ -14,6 +14,10 @@ internal sealed class LeafDrawing
     private const double NoteAir = 2;
     // Labels stand off the middle of an edge where hand lines may meet.
     private const double OffMiddle = 0.3;
+    // Parallel lines nearer than this run together in print (ISO 128-2: 0.7 mm).
+    private const double LeastBetweenLines = 0.7;
+    // A hidden edge this near to a visible one is covered by it.
+    private const double Covered = 0.3;
 
     private readonly SizedLeaf leaf;
     private readonly LeafDetail detail;
@@ -54,7 +58,7 @@ internal sealed class LeafDrawing
                 notes.Add(Withheld);
         }
 
-        if (leaf.Tapers.Any(taper => !taper.Value.IsZero))
+        if (Tapered.Any())
             notes.Add(TaperWords());
 
         var bounds = callouts.Place();
@@ -96,6 +100,8 @@ internal sealed class LeafDrawing
         if (isBack || grid is null || detail.Cutters is not { } cutters || cutters.StickingWidth.Value.IsZero)
             yield break;
         var width = scale.OnPaper(cutters.StickingWidth.Value);
+        if (width < LeastBetweenLines)
+            yield break;
         foreach (var light in grid.Lights)
         {
             var seen = Box(light);
@@ -116,13 +122,15 @@ internal sealed class LeafDrawing
         switch (part.Kind)
         {
             case PartKind.Panel:
-                nodes.Add(new Shape(Outline.Box(whole), LineStyle.Hidden));
+                if (ShowsInGroove(seen, whole))
+                    nodes.Add(new Shape(Outline.Box(whole), LineStyle.Hidden));
                 if (!isBack && part.Work.Contains(EdgeWork.RaiseFourEdges) && detail.Cutters?.RaiseWidth is { } raise)
                     nodes.AddRange(Drafting.Raise(whole, seen, scale.OnPaper(raise.Value)));
                 break;
             case PartKind.Glass:
-                nodes.Add(new Shape(Outline.Box(whole), LineStyle.Hidden));
                 nodes.AddRange(Drafting.Sheen(seen));
+                if (ShowsInGroove(seen, whole))
+                    nodes.Add(new Shape(Outline.Box(whole), LineStyle.Hidden));
                 if (isBack && detail.Cutters is { } cutters && seen.Grown(scale.OnPaper(cutters.GrooveDepth.Value)) is var stops && figure.Holds(stops))
                 {
                     nodes.Add(new Shape(Outline.Box(stops), LineStyle.Visible));
@@ -140,6 +148,14 @@ internal sealed class LeafDrawing
         return nodes;
     }
 
+    // Whether a panel's edge in the groove can be told from the sight line and the moulded edge.
+    private bool ShowsInGroove(PaperBox seen, PaperBox whole)
+    {
+        double[] reaches = [seen.Left - whole.Left, whole.Right - seen.Right, seen.Top - whole.Top, whole.Bottom - seen.Bottom];
+        var moulding = isBack || detail.Cutters is not { } cutters ? 0 : scale.OnPaper(cutters.StickingWidth.Value);
+        return reaches.Min() >= LeastBetweenLines && !(moulding > 0 && reaches.All(reach => Math.Abs(reach - moulding) < Covered));
+    }
+
     // What of the part lies in others: tongues and tenons at its ends, and the shoulder where it passes the sight line.
     private IEnumerable<SceneNode> Joints(Part part)
     {
@@ -148,6 +164,8 @@ internal sealed class LeafDrawing
         var (seen, whole) = (part.VisibleBounds, part.Outline);
         if (part.StandsUpright)
         {
+            if (scale.OnPaper(whole.Height - seen.Height) < 2 * LeastBetweenLines)
+                yield break;
             if (whole.Top > seen.Top)
                 yield return Tongue(At(whole.X, seen.Top), At(whole.X, whole.Top), At(whole.Right, whole.Top), At(whole.Right, seen.Top));
             if (whole.Y < seen.Y)
@@ -155,11 +173,12 @@ internal sealed class LeafDrawing
             yield break;
         }
 
-        if (whole.X < seen.X)
+        var showsEnds = scale.OnPaper(whole.Width - seen.Width) >= 2 * LeastBetweenLines;
+        if (showsEnds && whole.X < seen.X)
             yield return Tongue(At(seen.X, whole.Y), At(whole.X, whole.Y), At(whole.X, whole.Top), At(seen.X, whole.Top));
-        if (whole.Right > seen.Right)
+        if (showsEnds && whole.Right > seen.Right)
             yield return Tongue(At(seen.Right, whole.Y), At(whole.Right, whole.Y), At(whole.Right, whole.Top), At(seen.Right, whole.Top));
-        if (part.Shoulder is { } shoulder && shoulder.Length > seen.Width)
+        if (part.Shoulder is { } shoulder && scale.OnPaper(shoulder.Length - seen.Width) >= 2 * LeastBetweenLines)
         {
             var past = (shoulder.Length - seen.Width) / 2;
             yield return new Shape(Outline.Line(At(seen.X - past, seen.Y), At(seen.X - past, seen.Top)), LineStyle.Edge);
@@ -274,8 +293,9 @@ internal sealed class LeafDrawing
         return spans;
     }
 
-    private string TaperWords() => "plane to fit: " + string.Join(", ", leaf.Tapers.Where(taper => !taper.Value.IsZero)
-        .Select(taper => $"{SideWords(taper.Key)} edge tapers {format.Print(Length.Abs(taper.Value))}"));
+    private IEnumerable<KeyValuePair<Side, Length>> Tapered => leaf.Tapers.Where(taper => format.Print(taper.Value) is not ("0" or "≈0"));
+
+    private string TaperWords() => "plane to fit: " + string.Join(", ", Tapered.Select(taper => $"{SideWords(taper.Key)} edge tapers {format.Print(taper.Value)}"));
 
     private static List<Lettering> AboveAll(List<string> notes, PaperBox bounds)
     {
@@ -308,7 +328,7 @@ internal sealed class LeafDrawing
             sentences.Add($"Rabbeted along the back: {string.Join(", ", detail.Rabbets.Select(rabbet => $"{SideWords(rabbet.Key)} {format.Print(rabbet.Value)}"))}.");
         if (detail.Laps.Count > 0)
             sentences.Add($"The meeting edge on the {SideWords(detail.Laps.Keys.First())} is rabbeted {format.Print(detail.Laps.Values.First())} to lap its neighbour.");
-        if (leaf.Tapers.Any(taper => !taper.Value.IsZero))
+        if (Tapered.Any())
             sentences.Add($"It is made full and then planed: {TaperWords()["plane to fit: ".Length..]}.");
         return string.Join(" ", sentences);
     }

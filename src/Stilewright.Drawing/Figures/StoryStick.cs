@@ -166,7 +166,9 @@ public static class StoryStick
         var name = Typesetter.Set(title, TitleStyle);
         Lettering heading = new(new(Air, bounds.Top - Air - name.Descent), name);
         nodes.Add(heading);
-        var frame = bounds.With(heading.Box).Grown(Air / 2);
+        // Marks run out to the edge that is laid on the wood.
+        var around = bounds.With(heading.Box).Grown(Air / 2);
+        var frame = around with { Height = -around.Top };
         nodes.Add(new Shape(Outline.Box(frame), LineStyle.Rule));
         var size = $"{format.PrintWithUnit(LengthOf(leaf, direction))}";
         return Drafting.Scene(title,

@@ -1,4 +1,3 @@
-using Stilewright.Doors;
 using Stilewright.Drawing.Figures;
 using Stilewright.Drawing.Scenes;
 using Stilewright.Shop;

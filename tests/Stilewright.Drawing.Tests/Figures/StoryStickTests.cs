@@ -1,7 +1,5 @@
-using Stilewright.Doors;
 using Stilewright.Drawing.Figures;
 using Stilewright.Drawing.Scenes;
-using Stilewright.Measure;
 using Stilewright.Shop;
 
 namespace Stilewright.Drawing.Tests.Figures;
