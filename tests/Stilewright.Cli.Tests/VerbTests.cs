@@ -57,7 +57,7 @@ public sealed class VerbTests : IDisposable
     {
         var ran = Ran.With("sizes", folder.Small(), "--finest", "8");
         Assert.Contains("≈12 1/4 × 30 1/4", ran.Output, StringComparison.Ordinal);
-        Assert.Contains(Layout.Page.RoundedNote, ran.Output, StringComparison.Ordinal);
+        Assert.Contains(Stilewright.Wording.Remarks.Rounded, ran.Output, StringComparison.Ordinal);
     }
 
     [Fact]

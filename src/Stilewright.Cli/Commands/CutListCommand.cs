@@ -4,6 +4,7 @@ using Spectre.Console.Cli;
 using Stilewright.Cli.Files;
 using Stilewright.Cli.Layout;
 using Stilewright.Cli.Pages;
+using Stilewright.Wording;
 
 namespace Stilewright.Cli.Commands;
 
@@ -41,7 +42,7 @@ internal sealed class CutListCommand(Screen screen) : Command<CutListCommand.Set
         var breakdown = CourseFile.Open(settings.File);
         var selection = Selection.Of(breakdown, settings.BenchNumber, settings.Leaf);
         var format = settings.FormatFor(breakdown, selection.Projects);
-        var groups = CutListGroup.Of(selection, settings.By switch
+        var groups = CutListGroups.Of(selection, settings.By switch
         {
             "leaf" => CutListBy.Leaf,
             "course" => CutListBy.Course,

@@ -1,12 +1,11 @@
 using Stilewright.Measure;
+using Stilewright.Wording;
 
 namespace Stilewright.Cli.Layout;
 
 /// <summary>The blocks of one answer, top to bottom.</summary>
 internal sealed class Page
 {
-    public const string RoundedNote = $"{LengthFormat.RoundedMark} before a figure: it was rounded to be printed; the program keeps the exact value.";
-
     private readonly List<Block> blocks = [];
 
     public IReadOnlyList<Block> Blocks => blocks;
@@ -31,7 +30,7 @@ internal sealed class Page
     public Page Footnotes()
     {
         if (blocks.Any(HoldsMark))
-            Line("").Line(RoundedNote, Tone.Quiet);
+            Line("").Line(Remarks.Rounded, Tone.Quiet);
         return this;
     }
 

@@ -2,6 +2,7 @@ using Stilewright.Cli.Layout;
 using Stilewright.Doors;
 using Stilewright.Findings;
 using Stilewright.Measure;
+using Stilewright.Wording;
 
 namespace Stilewright.Cli.Pages;
 
@@ -12,7 +13,7 @@ internal static class CheckPage
     {
         var figures = new Figures(format);
         var blocks = new FindingBlocks(breakdown, figures);
-        var page = new Page().Title($"{breakdown.Course.Name}: {FindingBlocks.Summary([.. breakdown.Findings])}");
+        var page = new Page().Title($"{breakdown.Course.Name}: {FindingWords.Summary([.. breakdown.Findings])}");
         var left = breakdown.Findings.ToList();
         foreach (var project in breakdown.Projects)
         {

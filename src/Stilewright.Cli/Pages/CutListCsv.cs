@@ -2,6 +2,7 @@ using System.Globalization;
 using CsvHelper;
 using Fractions;
 using Stilewright.Measure;
+using Stilewright.Wording;
 
 namespace Stilewright.Cli.Pages;
 

@@ -4,6 +4,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using Stilewright.Doors;
 using Stilewright.Measure;
+using Stilewright.Wording;
 
 namespace Stilewright.Cli.Pages;
 

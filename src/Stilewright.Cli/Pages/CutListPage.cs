@@ -1,6 +1,7 @@
 using System.Globalization;
 using Stilewright.Cli.Layout;
 using Stilewright.Measure;
+using Stilewright.Wording;
 
 namespace Stilewright.Cli.Pages;
 
@@ -39,6 +40,6 @@ internal static class CutListPage
 
         if (selection.Withheld.Count > 0)
             page.Line("").Line($"Left out because they cannot be built: {string.Join(", ", selection.Withheld)}. `stilewright check` says why.", Tone.Danger);
-        return page.Line("").Line(SheetPage.MachineNote, Tone.Quiet).Footnotes();
+        return page.Line("").Line(Remarks.Machines, Tone.Quiet).Footnotes();
     }
 }

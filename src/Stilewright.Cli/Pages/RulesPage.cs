@@ -1,6 +1,7 @@
 using System.Globalization;
 using Stilewright.Cli.Layout;
 using Stilewright.Findings;
+using Stilewright.Wording;
 
 namespace Stilewright.Cli.Pages;
 

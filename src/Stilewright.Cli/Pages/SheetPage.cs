@@ -3,15 +3,13 @@ using Stilewright.Cli.Layout;
 using Stilewright.Doors;
 using Stilewright.Findings;
 using Stilewright.Measure;
+using Stilewright.Wording;
 
 namespace Stilewright.Cli.Pages;
 
 /// <summary>Everything a maker needs for each leaf.</summary>
 internal static class SheetPage
 {
-    public const string MachineNote =
-        "Machines are used under their manuals, the instructor and local codes (29 CFR 1910.213); these figures replace none of them.";
-
     public static Page Of(Selection selection, LengthFormat format)
     {
         var figures = new Figures(format);
@@ -26,13 +24,13 @@ internal static class SheetPage
                 AddLeaf(page, leaf, selection.Breakdown, figures, findings);
         }
 
-        return page.Line("").Line(MachineNote, Tone.Quiet).Footnotes();
+        return page.Line("").Line(Remarks.Machines, Tone.Quiet).Footnotes();
     }
 
     private static void AddSummary(Page page, Breakdown breakdown, FindingBlocks findings)
     {
         page.Title(breakdown.Course.Name);
-        page.Line($"House standard: {breakdown.Standard.Name}. {Sentence(FindingBlocks.Summary([.. breakdown.Findings]))}.");
+        page.Line($"House standard: {breakdown.Standard.Name}. {Sentence(FindingWords.Summary([.. breakdown.Findings]))}.");
         page.Grid(
             [Column.Figure("bench"), "project", Column.Figure("fronts"), Column.Figure("leaves"), Column.Figure("parts"), "findings"],
             breakdown.Projects.Select(project => (IReadOnlyList<string>)
@@ -42,7 +40,7 @@ internal static class SheetPage
                 Text(project.Fronts.Count()),
                 Text(project.Fronts.Sum(front => front.Leaves.Count)),
                 Text(project.Fronts.SelectMany(front => front.Leaves).Sum(leaf => leaf.Parts.Count)),
-                FindingBlocks.Summary([.. breakdown.Findings.Where(finding => ProjectPaths.Holds(project, finding))]),
+                FindingWords.Summary([.. breakdown.Findings.Where(finding => ProjectPaths.Holds(project, finding))]),
             ]));
 
         Finding[] general = [.. breakdown.Findings.Where(finding => !breakdown.Fronts.Any(front => finding.Concerns(front.Path)))];
@@ -56,7 +54,7 @@ internal static class SheetPage
     private static void AddFront(Page page, ChosenFront chosen, Breakdown breakdown, Figures figures, FindingBlocks findings)
     {
         var front = chosen.Front;
-        page.Title($"Bench {chosen.Project.Project.Bench}, {chosen.Piece.Piece.Name}: front {SizesPage.FrontName(chosen)}");
+        page.Title($"Bench {chosen.Project.Project.Bench}, {chosen.Piece.Piece.Name}: front {FrontWords.Name(chosen.Front)}");
         page.Line($"All sizes in {figures.Unit}. Fronts and leaves: width × height. Parts: width × length along the grain.");
         SizesPage.AddMeasures(page, front, figures);
         Finding[] own = [.. breakdown.FindingsAt(front.Path).Where(finding => !front.Leaves.Any(leaf => finding.Concerns(leaf.Path)))];
@@ -69,19 +67,11 @@ internal static class SheetPage
 
     private static void AddLeaf(Page page, SizedLeaf leaf, Breakdown breakdown, Figures figures, FindingBlocks findings)
     {
-        List<string> words = [figures.Size(leaf.Width, leaf.Height)];
-        if (!leaf.IsDrawerFront)
-            words.Add(Figures.Hinge(leaf.Hinge));
-        words.Add(leaf.DesignName);
-        if (leaf.Rabbeted.Count > 0)
-            words.Add($"rabbeted {string.Join(", ", leaf.Rabbeted.Select(side => Figures.Words(side)))}");
-        if (SizesPage.Tapers(leaf, figures) is { Length: > 0 } tapers)
-            words.Add($"planed to fit, taper {tapers}");
-        page.Heading($"Leaf {leaf.Label}, {leaf.Name}: {string.Join("; ", words)}");
+        page.Heading($"Leaf {leaf.Label}, {leaf.Name}: {FrontWords.Describe(leaf, figures)}");
 
         Finding[] own = [.. breakdown.FindingsAt(leaf.Path)];
         if (leaf.IsWithheld)
-            page.Line("Its parts are withheld: it cannot be built as it stands.", Tone.Danger, 2);
+            page.Line(Remarks.Withheld, Tone.Danger, 2);
 
         AddParts(page, leaf, figures);
         if (leaf.CheckSums.Count > 0)
@@ -92,7 +82,7 @@ internal static class SheetPage
         }
 
         page.Heading($"How the sizes of {leaf.Label} are found");
-        WorkPage.AddSteps(page, [leaf.Width, leaf.Height, .. leaf.Parts.SelectMany(PartFigures.Of).Select(figure => figure.Quantity)], figures);
+        WorkPage.AddSteps(page, [leaf.Width, leaf.Height, .. leaf.Parts.SelectMany(NamedFigures.Of).Select(figure => figure.Quantity)], figures);
         if (own.Length > 0)
         {
             page.Heading($"Findings about {leaf.Label}");

@@ -1,6 +1,7 @@
 using Stilewright.Cli.Layout;
 using Stilewright.Doors;
 using Stilewright.Measure;
+using Stilewright.Wording;
 
 namespace Stilewright.Cli.Pages;
 
@@ -14,31 +15,23 @@ internal static class SizesPage
         var page = new Page().Title($"{selection.Breakdown.Course.Name}: sizes in {figures.Unit}, width × height, seen from the front");
         foreach (var chosen in selection.Fronts)
         {
-            page.Heading($"{FrontName(chosen)}, bench {chosen.Project.Project.Bench}, {chosen.Piece.Piece.Name}");
+            page.Heading($"{FrontWords.Name(chosen.Front)}, bench {chosen.Project.Project.Bench}, {chosen.Piece.Piece.Name}");
             AddFront(page, chosen, figures, labels);
         }
 
         return page.Footnotes();
     }
 
-    /// <summary>"7·2 Lower doors", or the label alone.</summary>
-    public static string FrontName(ChosenFront chosen) =>
-        chosen.Front.Name.Length == 0 ? chosen.Front.Label : $"{chosen.Front.Label} {chosen.Front.Name}";
-
     /// <summary>The lines that tell the opening, the front and its place.</summary>
     public static void AddMeasures(Page page, SizedFront front, Figures figures)
     {
-        if (front.Figure is { } figure)
-        {
-            page.Line($"opening  {figures.Size(figure.Width, figure.Height)}, {figure.Reason}", Tone.Plain, 2);
-            if (figure.Lean is { } lean && !lean.Amount.IsZero)
-                page.Line($"its top stands {figures.Of(Length.Abs(lean.Length))} to the {(lean.Amount.IsNegative ? "left" : "right")} of its bottom", Tone.Plain, 2);
-        }
-
-        page.Line($"front    {figures.Size(front.Width, front.Height)}{(front.Mount is { } mount ? $", {Figures.Words(mount)}" : "")}"
-            + $"{(front.Gap is { } gap ? $", {figures.Of(gap)} between its leaves" : "")}", Tone.Plain, 2);
-        if (front.Place is { } place)
-            page.Line($"place    {figures.Of(place.X)} from the left and {figures.Of(place.Y)} up from the bottom of the face frame", Tone.Plain, 2);
+        if (FrontWords.Opening(front, figures) is { } opening)
+            page.Line($"opening  {opening}", Tone.Plain, 2);
+        if (FrontWords.Lean(front, figures) is { } lean)
+            page.Line(lean, Tone.Plain, 2);
+        page.Line($"front    {FrontWords.Size(front, figures)}", Tone.Plain, 2);
+        if (FrontWords.Place(front, figures) is { } place)
+            page.Line($"place    {place}", Tone.Plain, 2);
     }
 
     private static void AddFront(Page page, ChosenFront chosen, Figures figures, Dictionary<string, string> labels)
@@ -53,7 +46,7 @@ internal static class SizesPage
             leaf.IsDrawerFront ? "" : Figures.Hinge(leaf.Hinge),
             leaf.DesignName,
             string.Join(", ", leaf.Rabbeted.Select(side => Figures.Words(side))),
-            Tapers(leaf, figures),
+            FrontWords.Tapers(leaf, figures),
         ]));
         page.Grid(["edge", "leaves", "asked for", Column.Figure("frame seen"), "beyond"], front.Edges.Select(edge => (IReadOnlyList<string>)
         [
@@ -61,7 +54,7 @@ internal static class SizesPage
             figures.Reach(edge.Reach, front.Mount),
             $"{WorkedText.Label(edge.Rule)} {figures.Of(edge.Rule)}",
             edge.Reveal is { } reveal ? figures.Of(reveal) : "",
-            Beyond(edge, labels),
+            FrontWords.Beyond(edge, labels),
         ]));
         page.Grid(["corner", "sideways", "upright"], front.Corners.Select(corner => (IReadOnlyList<string>)
         [
@@ -70,16 +63,4 @@ internal static class SizesPage
             figures.Reach(corner.Upright, front.Mount),
         ]));
     }
-
-    /// <summary>How far each edge is planed away from upright or level.</summary>
-    public static string Tapers(SizedLeaf leaf, Figures figures) => string.Join(", ",
-        leaf.Tapers.Where(taper => !taper.Value.IsZero).Select(taper => $"{Figures.Words(taper.Key)} {figures.Of(taper.Value)}"));
-
-    private static string Beyond(EdgeReach edge, Dictionary<string, string> labels) => edge.Beyond switch
-    {
-        BeyondKind.Opening => $"front {string.Join(", ", edge.Neighbours.Select(id => labels.GetValueOrDefault(id, id)))}",
-        BeyondKind.FrameEdge => "edge of the frame",
-        BeyondKind.Wall => "wall",
-        _ => "not known",
-    };
 }

@@ -1,5 +1,6 @@
 using Stilewright.Cli.Layout;
 using Stilewright.Measure;
+using Stilewright.Wording;
 
 namespace Stilewright.Cli.Pages;
 

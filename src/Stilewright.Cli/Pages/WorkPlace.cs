@@ -1,4 +1,5 @@
 using Stilewright.Doors;
+using Stilewright.Wording;
 
 namespace Stilewright.Cli.Pages;
 
@@ -15,21 +16,21 @@ internal sealed record WorkPlace(string Path, string Words, IReadOnlyList<NamedF
         WorkPlace[] parts =
         [
             .. breakdown.Parts.Where(part => Means(part.Path, part.Label))
-                .Select(part => new WorkPlace(part.Path, $"{part.Label}, {part.Name}", PartFigures.Of(part))),
+                .Select(part => new WorkPlace(part.Path, $"{part.Label}, {part.Name}", NamedFigures.Of(part))),
         ];
         if (parts.Length > 0)
             return parts;
         WorkPlace[] leaves =
         [
             .. breakdown.Leaves.Where(leaf => Means(leaf.Path, leaf.Label))
-                .Select(leaf => new WorkPlace(leaf.Path, $"{leaf.Label}, {leaf.Name}", PartFigures.Of(leaf))),
+                .Select(leaf => new WorkPlace(leaf.Path, $"{leaf.Label}, {leaf.Name}", NamedFigures.Of(leaf))),
         ];
         if (leaves.Length > 0)
             return leaves;
         WorkPlace[] fronts =
         [
             .. breakdown.Fronts.Where(front => Means(front.Path, front.Label))
-                .Select(front => new WorkPlace(front.Path, $"front {front.Label} {front.Name}".TrimEnd(), PartFigures.Of(front))),
+                .Select(front => new WorkPlace(front.Path, $"front {front.Label} {front.Name}".TrimEnd(), NamedFigures.Of(front))),
         ];
         if (fronts.Length > 0)
             return fronts;

@@ -1,10 +1,10 @@
 using Stilewright.Doors;
 using Stilewright.Findings;
 
-namespace Stilewright.Cli.Pages;
+namespace Stilewright.Wording;
 
 /// <summary>Tells which project a finding belongs to, by the ids that paths begin with.</summary>
-internal static class ProjectPaths
+public static class ProjectPaths
 {
     public static bool Holds(ProjectBreakdown project, Finding finding) =>
         Ids(project).Any(id => finding.Place.IsWithin(id));

@@ -3,15 +3,17 @@ using Stilewright.Doors;
 using Stilewright.Measure;
 using Stilewright.Projects;
 
-namespace Stilewright.Cli.Pages;
+namespace Stilewright.Wording;
 
-/// <summary>Sizes and words of the trade as pages print them, in one reader's unit.</summary>
-internal sealed class Figures(LengthFormat format)
+/// <summary>Sizes and words of the trade as pages and packets print them, in one reader's unit.</summary>
+public sealed class Figures(LengthFormat format)
 {
     public LengthFormat Format => format;
 
+    /// <summary>The unit's name, in the plural.</summary>
     public string Unit => format.Unit == LengthUnit.Inch ? "inches" : "millimetres";
 
+    /// <summary>The figure without its unit, marked ≈ where it was rounded; nothing for nothing.</summary>
     public string Of(Worked? quantity) => quantity is null ? "" : WorkedText.Figure(quantity, format);
 
     public string Of(Length length) => format.Print(length);

@@ -1,13 +1,13 @@
 using Stilewright.Doors;
 using Stilewright.Measure;
 
-namespace Stilewright.Cli.Pages;
+namespace Stilewright.Wording;
 
 /// <summary>One figure of a part, leaf or front under the name by which it is asked for.</summary>
-internal sealed record NamedFigure(string Name, Worked Quantity);
+public sealed record NamedFigure(string Name, Worked Quantity);
 
 /// <summary>The figures that can be asked for by name.</summary>
-internal static class PartFigures
+public static class NamedFigures
 {
     public static IReadOnlyList<NamedFigure> Of(Part part) => Kept(
         ("width", part.Finished.Width),
