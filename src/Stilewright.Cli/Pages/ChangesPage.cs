@@ -2,6 +2,7 @@ using System.Globalization;
 using Stilewright.Cli.Layout;
 using Stilewright.Measure;
 using Stilewright.Prints;
+using Stilewright.Wording;
 
 namespace Stilewright.Cli.Pages;
 
@@ -14,11 +15,11 @@ internal static class ChangesPage
         var page = new Page().Title($"{then.CourseName}: changes since the {then.What} was handed out, {time} UTC");
         if (differences.PaperHolds)
         {
-            page.Line($"Nothing has changed: {Figures.Count(then.PartCount, "part is", "parts are")} as handed out.");
+            page.Line($"Nothing has changed: {TradeWords.Count(then.PartCount, "part is", "parts are")} as handed out.");
         }
         else
         {
-            page.Heading(Figures.Count(differences.OnPaper.Count, "change", "changes"));
+            page.Heading(TradeWords.Count(differences.OnPaper.Count, "change", "changes"));
             foreach (var change in differences.OnPaper)
                 page.Line(change.Text(format), Tone.Caution, 2);
         }

@@ -11,7 +11,7 @@ internal static class CheckPage
 {
     public static Page Of(Breakdown breakdown, LengthFormat format)
     {
-        var figures = new Figures(format);
+        var figures = new TradeWords(format);
         var blocks = new FindingBlocks(breakdown, figures);
         var page = new Page().Title($"{breakdown.Course.Name}: {FindingWords.Summary([.. breakdown.Findings])}");
         var left = breakdown.Findings.ToList();

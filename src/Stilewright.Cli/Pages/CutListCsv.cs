@@ -19,7 +19,7 @@ internal static class CutListCsv
 
     public static string Of(IReadOnlyList<CutListGroup> groups, LengthFormat format)
     {
-        var figures = new Figures(format);
+        var figures = new TradeWords(format);
         using var writer = new StringWriter(CultureInfo.InvariantCulture);
         using (var csv = CsvWriter.Create(writer, CsvWriterOptions.Default, leaveOpen: true))
         {
@@ -38,7 +38,7 @@ internal static class CutListCsv
                     row.Part.Material,
                     row.Part.Stock,
                     .. sizes.Select(figures.Of),
-                    row.Part.Grain is { } grain ? Figures.Words(grain) : "",
+                    row.Part.Grain is { } grain ? TradeWords.Words(grain) : "",
                     format.Unit == LengthUnit.Inch ? "in" : "mm",
                     .. sizes.Select(DecimalInches),
                 ]);

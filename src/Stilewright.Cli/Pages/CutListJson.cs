@@ -75,7 +75,7 @@ internal static class CutListJson
         }
 
         if (part.Grain is { } grain)
-            json.WriteString("grain", Figures.Words(grain));
+            json.WriteString("grain", TradeWords.Words(grain));
         // A root lies below such a size: its fraction is the nearest the program holds.
         if (part.Quantities.Any(quantity => !quantity.IsExact))
             json.WriteBoolean("exact", false);

@@ -10,7 +10,7 @@ internal static class CutListPage
 {
     public static Page Of(Selection selection, IReadOnlyList<CutListGroup> groups, LengthFormat format)
     {
-        var figures = new Figures(format);
+        var figures = new TradeWords(format);
         var page = new Page().Title($"{selection.Breakdown.Course.Name}: cut list in {figures.Unit}, width × length along the grain");
         foreach (var group in groups)
         {
@@ -33,7 +33,7 @@ internal static class CutListPage
                     row.Part.Stock,
                     figures.Of(row.Part.Thickness?.Planed),
                     figures.Of(row.Part.Thickness?.Final),
-                    row.Part.Grain is { } grain ? Figures.Words(grain) : "",
+                    row.Part.Grain is { } grain ? TradeWords.Words(grain) : "",
                     row.Labels,
                 ]));
         }

@@ -6,7 +6,7 @@ using Stilewright.Wording;
 namespace Stilewright.Cli.Pages;
 
 /// <summary>Findings as pages tell them: severity, place, problem, advice, source.</summary>
-internal sealed class FindingBlocks(Breakdown breakdown, Figures figures)
+internal sealed class FindingBlocks(Breakdown breakdown, TradeWords figures)
 {
     private readonly FindingWords words = new(breakdown);
 

@@ -13,7 +13,7 @@ internal static class RulesPage
         .Grid(["rule", "severity", "speaks when", "advice", "source"], Rules.All.Select(rule => (IReadOnlyList<string>)
         [
             rule.Code,
-            rule.Severity == Severity.CannotBuild ? "cannot be built" : Figures.Words(rule.Severity),
+            rule.Severity == Severity.CannotBuild ? "cannot be built" : TradeWords.Words(rule.Severity),
             rule.Condition,
             rule.Advice,
             rule.Source.Text,

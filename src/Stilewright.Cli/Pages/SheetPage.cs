@@ -12,7 +12,7 @@ internal static class SheetPage
 {
     public static Page Of(Selection selection, LengthFormat format)
     {
-        var figures = new Figures(format);
+        var figures = new TradeWords(format);
         var findings = new FindingBlocks(selection.Breakdown, figures);
         var page = new Page();
         if (selection.IsWhole)
@@ -51,7 +51,7 @@ internal static class SheetPage
         }
     }
 
-    private static void AddFront(Page page, ChosenFront chosen, Breakdown breakdown, Figures figures, FindingBlocks findings)
+    private static void AddFront(Page page, ChosenFront chosen, Breakdown breakdown, TradeWords figures, FindingBlocks findings)
     {
         var front = chosen.Front;
         page.Title($"Bench {chosen.Project.Project.Bench}, {chosen.Piece.Piece.Name}: front {FrontWords.Name(chosen.Front)}");
@@ -65,7 +65,7 @@ internal static class SheetPage
         }
     }
 
-    private static void AddLeaf(Page page, SizedLeaf leaf, Breakdown breakdown, Figures figures, FindingBlocks findings)
+    private static void AddLeaf(Page page, SizedLeaf leaf, Breakdown breakdown, TradeWords figures, FindingBlocks findings)
     {
         page.Heading($"Leaf {leaf.Label}, {leaf.Name}: {FrontWords.Describe(leaf, figures)}");
 
@@ -90,7 +90,7 @@ internal static class SheetPage
         }
     }
 
-    private static void AddParts(Page page, SizedLeaf leaf, Figures figures)
+    private static void AddParts(Page page, SizedLeaf leaf, TradeWords figures)
     {
         page.Grid(
             ["label", "part", Column.Figure("finished"), Column.Figure("into the clamps"), Column.Figure("rough"), Column.Figure("shoulder to shoulder"), "material", "grain", "work"],
@@ -103,7 +103,7 @@ internal static class SheetPage
                 figures.Of(part.Rough),
                 figures.Of(part.Shoulder),
                 part.Material,
-                part.Grain is { } grain ? Figures.Words(grain) : "",
+                part.Grain is { } grain ? TradeWords.Words(grain) : "",
                 figures.Work(part),
             ]));
         var thick = leaf.Parts.Where(part => part.Thickness is not null)

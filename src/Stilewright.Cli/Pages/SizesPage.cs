@@ -10,7 +10,7 @@ internal static class SizesPage
 {
     public static Page Of(Selection selection, LengthFormat format)
     {
-        var figures = new Figures(format);
+        var figures = new TradeWords(format);
         var labels = selection.Breakdown.Fronts.GroupBy(front => front.Path).ToDictionary(group => group.Key, group => group.First().Label);
         var page = new Page().Title($"{selection.Breakdown.Course.Name}: sizes in {figures.Unit}, width × height, seen from the front");
         foreach (var chosen in selection.Fronts)
@@ -23,7 +23,7 @@ internal static class SizesPage
     }
 
     /// <summary>The lines that tell the opening, the front and its place.</summary>
-    public static void AddMeasures(Page page, SizedFront front, Figures figures)
+    public static void AddMeasures(Page page, SizedFront front, TradeWords figures)
     {
         if (FrontWords.Opening(front, figures) is { } opening)
             page.Line($"opening  {opening}", Tone.Plain, 2);
@@ -34,7 +34,7 @@ internal static class SizesPage
             page.Line($"place    {place}", Tone.Plain, 2);
     }
 
-    private static void AddFront(Page page, ChosenFront chosen, Figures figures, Dictionary<string, string> labels)
+    private static void AddFront(Page page, ChosenFront chosen, TradeWords figures, Dictionary<string, string> labels)
     {
         var front = chosen.Front;
         AddMeasures(page, front, figures);
@@ -43,14 +43,14 @@ internal static class SizesPage
             leaf.Label,
             leaf.Name,
             figures.Size(leaf.Width, leaf.Height),
-            leaf.IsDrawerFront ? "" : Figures.Hinge(leaf.Hinge),
+            leaf.IsDrawerFront ? "" : TradeWords.Hinge(leaf.Hinge),
             leaf.DesignName,
-            string.Join(", ", leaf.Rabbeted.Select(side => Figures.Words(side))),
+            string.Join(", ", leaf.Rabbeted.Select(side => TradeWords.Words(side))),
             FrontWords.Tapers(leaf, figures),
         ]));
         page.Grid(["edge", "leaves", "asked for", Column.Figure("frame seen"), "beyond"], front.Edges.Select(edge => (IReadOnlyList<string>)
         [
-            Figures.Words(edge.Side),
+            TradeWords.Words(edge.Side),
             figures.Reach(edge.Reach, front.Mount),
             $"{WorkedText.Label(edge.Rule)} {figures.Of(edge.Rule)}",
             edge.Reveal is { } reveal ? figures.Of(reveal) : "",
@@ -58,7 +58,7 @@ internal static class SizesPage
         ]));
         page.Grid(["corner", "sideways", "upright"], front.Corners.Select(corner => (IReadOnlyList<string>)
         [
-            $"{(corner.Upper == Side.Top ? "upper" : "lower")} {Figures.Words(corner.Hand)}",
+            $"{(corner.Upper == Side.Top ? "upper" : "lower")} {TradeWords.Words(corner.Hand)}",
             figures.Reach(corner.Sideways, front.Mount),
             figures.Reach(corner.Upright, front.Mount),
         ]));

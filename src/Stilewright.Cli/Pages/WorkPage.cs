@@ -10,7 +10,7 @@ internal static class WorkPage
     /// <exception cref="RefusalException">None of the places has the figure.</exception>
     public static Page Of(IReadOnlyList<WorkPlace> places, string? figure, LengthFormat format)
     {
-        var figures = new Figures(format);
+        var figures = new TradeWords(format);
         var page = new Page();
         foreach (var place in places)
         {
@@ -34,27 +34,17 @@ internal static class WorkPage
     }
 
     /// <summary>Every step once, in an order in which it can be worked.</summary>
-    public static void AddSteps(Page page, IReadOnlyList<Worked> quantities, Figures figures)
+    public static void AddSteps(Page page, IReadOnlyList<Worked> quantities, TradeWords figures)
     {
-        HashSet<string> told = new(StringComparer.Ordinal);
-        // What was simply entered comes first; the steps may lean on it.
-        foreach (var quantity in quantities.Where(quantity => quantity is not Named))
+        foreach (var line in WorkedOrder.Of(quantities, figures.Format))
         {
-            var line = WorkedText.Line(quantity, figures.Format);
-            if (told.Add(line))
-                page.Line(line, Tone.Plain, 2);
-        }
-
-        foreach (var step in WorkedText.Steps(figures.Format, quantities))
-        {
-            if (told.Add(WorkedText.Line(step.Quantity, figures.Format)))
-                page.Line(WorkedText.Line(step.Quantity, figures.Format), Tone.Plain, 2);
-            foreach (var reason in step.Reasons)
+            page.Line(WorkedText.Line(line.Quantity, figures.Format), Tone.Plain, 2);
+            foreach (var reason in line.Reasons)
                 page.Line($"because {reason}", Tone.Quiet, 6);
         }
     }
 
-    private static void AddSources(Page page, IReadOnlyList<Worked> quantities, Figures figures)
+    private static void AddSources(Page page, IReadOnlyList<Worked> quantities, TradeWords figures)
     {
         List<IReadOnlyList<string>> rows = [];
         HashSet<Worked> seen = [];

@@ -79,31 +79,49 @@ public static class Typesetter
 
     /// <summary>Breaks text into lines no wider than given, at spaces; a word that is wider is broken where it must be.</summary>
     /// <param name="widthMillimetres">Greater than zero.</param>
-    public static IReadOnlyList<SetLine> Wrap(string text, TextStyle style, double widthMillimetres)
+    /// <param name="before">How much of the first line is taken already; less than zero where it begins further to the left.</param>
+    public static IReadOnlyList<SetLine> Wrap(string text, TextStyle style, double widthMillimetres, double before = 0)
     {
         List<SetLine> lines = [];
+        var space = Width(" ", style);
         foreach (var paragraph in text.Split('\n'))
         {
+            var room = lines.Count == 0 ? widthMillimetres - before : widthMillimetres;
+            if (Set(paragraph, style) is var whole && whole.Width <= room)
+            {
+                lines.Add(whole);
+                continue;
+            }
+
+            // Widths of words add up, since nothing is kerned.
             var line = "";
+            var used = 0.0;
             foreach (var word in Words(paragraph))
             {
-                var longer = line.Length == 0 ? word : $"{line} {word}";
-                if (Set(longer, style).Width <= widthMillimetres)
+                var width = Set(word, style).Width;
+                if (line.Length == 0 ? width <= room : used + space + width <= room)
                 {
-                    line = longer;
+                    used += line.Length == 0 ? width : space + width;
+                    line = line.Length == 0 ? word : $"{line} {word}";
                     continue;
                 }
 
-                if (line.Length > 0)
+                if (line.Length > 0 || room < widthMillimetres)
+                {
                     lines.Add(Set(line, style));
-                line = word;
-                while (Set(line, style).Width > widthMillimetres && line.Length > 1)
+                    room = widthMillimetres;
+                }
+
+                (line, used) = (word, width);
+                while (used > room && line.Length > 1)
                 {
                     var most = line.Length - 1;
-                    while (most > 1 && Set(line[..most], style).Width > widthMillimetres)
+                    while (most > 1 && Set(line[..most], style).Width > room)
                         most--;
                     lines.Add(Set(line[..most], style));
+                    room = widthMillimetres;
                     line = line[most..];
+                    used = Set(line, style).Width;
                 }
             }
 
@@ -113,25 +131,28 @@ public static class Typesetter
         return lines;
     }
 
-    // A mixed number must not be torn in two.
+    // A mixed number must not be torn in two, nor a sign from what it works on.
     private static IEnumerable<string> Words(string paragraph)
     {
         var words = paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         for (var i = 0; i < words.Length; i++)
         {
-            if (i + 1 < words.Length && EndsInWhole(words[i]) && FractionAt(words[i + 1], 0) is not null)
+            var word = words[i];
+            while (i + 1 < words.Length && (IsSign(words[i]) || IsBinding(words[i + 1])
+                || (EndsInWhole(words[i]) && FractionAt(words[i + 1], 0) is not null)))
             {
-                yield return $"{words[i]} {words[i + 1]}";
-                i++;
+                word = $"{word} {words[++i]}";
             }
-            else
-            {
-                yield return words[i];
-            }
+
+            yield return word;
         }
     }
 
     private static bool EndsInWhole(string word) => char.IsAsciiDigit(word[^1]) && !word.Contains('/', StringComparison.Ordinal);
+
+    private static bool IsSign(string word) => word is "=" or "+" or "−" or "×" or "÷";
+
+    private static bool IsBinding(string word) => word is "×" or "÷";
 
     private static (int Slash, int End)? FractionAt(string text, int at)
     {

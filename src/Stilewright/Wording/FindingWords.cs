@@ -19,13 +19,13 @@ public sealed class FindingWords(Breakdown breakdown)
         if (Of(Severity.Hazard) is > 0 and var hazards)
         {
             var accepted = findings.Count(finding => finding is { Severity: Severity.Hazard, AcceptedBecause: not null });
-            words.Add(Figures.Count(hazards, "hazard", "hazards") + (accepted > 0 ? $" ({accepted} accepted)" : ""));
+            words.Add(TradeWords.Count(hazards, "hazard", "hazards") + (accepted > 0 ? $" ({accepted} accepted)" : ""));
         }
 
         if (Of(Severity.Caution) is > 0 and var cautions)
-            words.Add(Figures.Count(cautions, "caution", "cautions"));
+            words.Add(TradeWords.Count(cautions, "caution", "cautions"));
         if (Of(Severity.Note) is > 0 and var notes)
-            words.Add(Figures.Count(notes, "note", "notes"));
+            words.Add(TradeWords.Count(notes, "note", "notes"));
         return words.Count == 0 ? "no findings" : string.Join(", ", words);
     }
 

@@ -10,35 +10,35 @@ public static class FrontWords
     public static string Name(SizedFront front) => front.Name.Length == 0 ? front.Label : $"{front.Label} {front.Name}";
 
     /// <summary>Size of the opening and why it is taken.</summary>
-    public static string? Opening(SizedFront front, Figures figures) =>
+    public static string? Opening(SizedFront front, TradeWords figures) =>
         front.Figure is { } figure ? $"{figures.Size(figure.Width, figure.Height)}, {figure.Reason}" : null;
 
     /// <summary>How far an opening leans; null where it stands upright or was not measured so.</summary>
-    public static string? Lean(SizedFront front, Figures figures) => front.Figure?.Lean is { } lean && !lean.Amount.IsZero
+    public static string? Lean(SizedFront front, TradeWords figures) => front.Figure?.Lean is { } lean && !lean.Amount.IsZero
         ? $"its top stands {figures.Of(Length.Abs(lean.Length))} to the {(lean.Amount.IsNegative ? "left" : "right")} of its bottom" : null;
 
     /// <summary>Size of the front, how it sits and the gap of its leaves.</summary>
-    public static string Size(SizedFront front, Figures figures) =>
-        $"{figures.Size(front.Width, front.Height)}{(front.Mount is { } mount ? $", {Figures.Words(mount)}" : "")}"
+    public static string Size(SizedFront front, TradeWords figures) =>
+        $"{figures.Size(front.Width, front.Height)}{(front.Mount is { } mount ? $", {TradeWords.Words(mount)}" : "")}"
         + $"{(front.Gap is { } gap ? $", {figures.Of(gap)} between its leaves" : "")}";
 
     /// <summary>Where the front stands on its face; null where no layout tells.</summary>
-    public static string? Place(SizedFront front, Figures figures) => front.Place is { } place
+    public static string? Place(SizedFront front, TradeWords figures) => front.Place is { } place
         ? $"{figures.Of(place.X)} from the left and {figures.Of(place.Y)} up from the bottom of the face frame" : null;
 
     /// <summary>How far each edge is planed away from upright or level; empty where none is.</summary>
-    public static string Tapers(SizedLeaf leaf, Figures figures) => string.Join(", ",
-        leaf.Tapers.Where(taper => !taper.Value.IsZero).Select(taper => $"{Figures.Words(taper.Key)} {figures.Of(taper.Value)}"));
+    public static string Tapers(SizedLeaf leaf, TradeWords figures) => string.Join(", ",
+        leaf.Tapers.Where(taper => !taper.Value.IsZero).Select(taper => $"{TradeWords.Words(taper.Key)} {figures.Of(taper.Value)}"));
 
     /// <summary>Size, hinge, design and what is done to the edges.</summary>
-    public static string Describe(SizedLeaf leaf, Figures figures)
+    public static string Describe(SizedLeaf leaf, TradeWords figures)
     {
         List<string> words = [figures.Size(leaf.Width, leaf.Height)];
         if (!leaf.IsDrawerFront)
-            words.Add(Figures.Hinge(leaf.Hinge));
+            words.Add(TradeWords.Hinge(leaf.Hinge));
         words.Add(leaf.DesignName);
         if (leaf.Rabbeted.Count > 0)
-            words.Add($"rabbeted {string.Join(", ", leaf.Rabbeted.Select(side => Figures.Words(side)))}");
+            words.Add($"rabbeted {string.Join(", ", leaf.Rabbeted.Select(side => TradeWords.Words(side)))}");
         if (Tapers(leaf, figures) is { Length: > 0 } tapers)
             words.Add($"planed to fit, taper {tapers}");
         return string.Join("; ", words);

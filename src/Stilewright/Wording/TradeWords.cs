@@ -6,7 +6,7 @@ using Stilewright.Projects;
 namespace Stilewright.Wording;
 
 /// <summary>Sizes and words of the trade as pages and packets print them, in one reader's unit.</summary>
-public sealed class Figures(LengthFormat format)
+public sealed class TradeWords(LengthFormat format)
 {
     public LengthFormat Format => format;
 

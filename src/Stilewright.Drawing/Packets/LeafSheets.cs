@@ -1,0 +1,143 @@
+using System.Globalization;
+using Stilewright.Doors;
+using Stilewright.Drawing.Letters;
+using Stilewright.Drawing.Writing;
+using Stilewright.Findings;
+using Stilewright.Measure;
+using Stilewright.Wording;
+
+namespace Stilewright.Drawing.Packets;
+
+/// <summary>Lays the sheets of leaves: drawings, parts, findings where the work is, part drawings and working.</summary>
+internal sealed class LeafSheets(PacketContents contents, Flow flow, LengthFormat format)
+{
+    private readonly TradeWords figures = new(format);
+    private readonly FindingStrips findings = new(contents.Words, format);
+
+    private double Width => flow.Width;
+    private double Most => flow.Height / 2;
+
+    public void Lay(PieceBreakdown piece, SizedFront front, SizedLeaf leaf, IReadOnlyList<Finding> projectFindings)
+    {
+        Finding[] own = [.. projectFindings.Where(finding => finding.Concerns(leaf.Path))];
+        flow.Begin(new(piece.Piece.Name, $"leaf {leaf.Label}, {leaf.Name}", true));
+        var title = $"Leaf {leaf.Label}, {leaf.Name}";
+        flow.Add(Prose.Title(title, Width, new Bookmark(title, 2)));
+        flow.Add(Prose.Paragraph($"{FrontWords.Describe(leaf, figures)}. Front {FrontWords.Name(front)}: {FrontWords.Size(front, figures)}.", Width));
+        // What can hurt someone comes before anything that is worked from.
+        flow.Add(findings.Of(own.Where(finding => finding.Severity == Severity.Hazard), Width));
+        if (leaf.IsWithheld)
+        {
+            flow.Add(findings.Framed(Remarks.Withheld, [.. own.Where(finding => finding.Severity == Severity.CannotBuild)], Width));
+            LayRest(own);
+            LayWorking(leaf, [leaf.Width, leaf.Height]);
+            return;
+        }
+
+        LayViews(leaf);
+        CutListLine[] alike = [.. CutList.Of(leaf.Parts).OrderBy(line => leaf.Parts.TakeWhile(part => part != line.Part).Count())];
+        LayParts(leaf, alike);
+        LayRest(own);
+        LayPartDrawings(alike);
+        LayWorking(leaf, [leaf.Width, leaf.Height, .. leaf.Parts.SelectMany(NamedFigures.Of).Select(figure => figure.Quantity)]);
+        LayStick(piece, leaf);
+    }
+
+    private void LayRest(Finding[] own)
+    {
+        Finding[] rest = [.. own.Where(finding => finding.Severity < Severity.Hazard)];
+        if (rest.Length == 0)
+            return;
+        flow.Add(Prose.Heading("Findings", Width));
+        flow.Add(findings.Of(rest, Width));
+    }
+
+    private void LayViews(SizedLeaf leaf)
+    {
+        List<Figure> views = [];
+        if (contents.Figures.LeafFront is { } front)
+            views.Add(new("Front view", leaf.Width.Length, leaf.Height.Length, scale => front(leaf, scale, format)));
+        if (contents.Figures.LeafBack is { } back)
+            views.Add(new("Back view", leaf.Width.Length, leaf.Height.Length, scale => back(leaf, scale, format)));
+        if (views.Count > 0)
+            flow.Add(FigureStrips.Beside(views, format.Unit, Width, flow.Height * 0.5));
+    }
+
+    private void LayParts(SizedLeaf leaf, CutListLine[] alike)
+    {
+        if (alike.Length == 0)
+            return;
+        flow.Add(Prose.Heading($"Parts, in {figures.Unit}: width × length along the grain", Width));
+        flow.Add(Table.Of(
+            ["label", "part", Column.Figure("count"), Column.Size("finished"), Column.Size("into the clamps"), Column.Size("rough"), Column.Figure("shoulder to shoulder"), "grain"],
+            alike.Select(line => new Row(
+            [
+                string.Join(" ", line.Parts.Select(part => part.Label)),
+                string.Join(" / ", line.Parts.Select(part => part.Name).Distinct()),
+                line.Count.ToString(CultureInfo.InvariantCulture),
+                figures.Of(line.Part.Finished),
+                figures.Of(line.Part.GlueUp),
+                figures.Of(line.Part.Rough),
+                figures.Of(line.Part.Shoulder),
+                line.Part.Grain is { } grain ? TradeWords.Words(grain) : "",
+            ])
+            {
+                Note = figures.Work(line.Part),
+            }),
+            Width, Most));
+        LayThicknesses(leaf);
+        if (leaf.CheckSums.Count == 0)
+            return;
+        flow.Add(Prose.Heading("It adds up", Width));
+        foreach (var sum in leaf.CheckSums)
+            flow.Add(Prose.Paragraph($"{sum.Name}: {sum.Text(format)}{(sum.Holds ? "" : "  DOES NOT ADD UP")}", Width, sum.Holds ? TextStyle.Figure : TextStyle.Figure.Bold));
+    }
+
+    private void LayThicknesses(SizedLeaf leaf)
+    {
+        var thick = leaf.Parts.GroupBy(part => (
+            part.Material, part.Stock, Rough: figures.Of(part.Thickness?.Rough), Planed: figures.Of(part.Thickness?.Planed), Final: figures.Of(part.Thickness?.Final)));
+        flow.Add(Table.Of(
+            ["material", "stock", Column.Figure("rough"), Column.Figure("planed"), Column.Figure("sanded"), "parts"],
+            thick.Select(group => new Row(
+            [
+                group.Key.Material, group.Key.Stock, group.Key.Rough, group.Key.Planed, group.Key.Final,
+                string.Join(" ", group.Select(part => part.Label[(part.Label.LastIndexOf('·') + 1)..])),
+            ])),
+            Width, Most).Select((strip, i) => i == 0 ? strip with { SpaceBefore = 5 } : strip));
+    }
+
+    private void LayPartDrawings(CutListLine[] alike)
+    {
+        if (contents.Figures.Part is not { } draw)
+            return;
+        Strip[] drawings =
+        [
+            .. FigureStrips.Many(
+                alike.Select(line => new Figure(
+                    $"{string.Join(", ", line.Parts.Select(part => part.Label))}{(line.Count > 1 ? $": {line.Count.ToString(CultureInfo.InvariantCulture)} alike" : "")}",
+                    default, default, scale => draw(line.Part, scale, format))),
+                format.Unit, Width, new(0, 0, Width * 0.62, 62)),
+        ];
+        if (drawings.Length == 0)
+            return;
+        flow.Add(Prose.Heading("The parts one by one", Width));
+        flow.Add(drawings);
+    }
+
+    private void LayWorking(SizedLeaf leaf, IReadOnlyList<Worked> quantities)
+    {
+        flow.Add(Prose.Heading($"How the sizes of {leaf.Label} are found", Width));
+        flow.Add(WorkingStrips.Of(quantities, format, Width, Most));
+    }
+
+    private void LayStick(PieceBreakdown piece, SizedLeaf leaf)
+    {
+        if (!contents.Settings.StorySticks || contents.Figures.Stick is not { } draw)
+            return;
+        flow.Begin(new(piece.Piece.Name, $"story stick of {leaf.Label}", true));
+        flow.Add(Prose.Heading($"Story stick of {leaf.Label}, full size", Width));
+        foreach (var scene in draw(leaf, format, Width, flow.Height - 30))
+            flow.Add(FigureStrips.Placed($"Story stick of {leaf.Label}", scene, Width));
+    }
+}

@@ -1,0 +1,59 @@
+using Stilewright.Doors;
+using Stilewright.Findings;
+using Stilewright.Measure;
+using Stilewright.Shop;
+using Stilewright.Wording;
+
+namespace Stilewright.Drawing.Packets;
+
+/// <summary>What all sections of a packet are laid out from.</summary>
+internal sealed class PacketContents
+{
+    private readonly Dictionary<ProjectBreakdown, List<Finding>> findings = new(ReferenceEqualityComparer.Instance);
+
+    public PacketContents(Breakdown breakdown, PacketFacts facts, PacketSettings settings, PacketFigures figures)
+    {
+        (Breakdown, Facts, Settings, Figures) = (breakdown, facts, settings, figures);
+        Words = new(breakdown);
+        Room = TitleBlock.Room(settings.Paper);
+        Owners = CutListGroup.Owners(breakdown.Projects);
+        // One walk over the findings, not one for every project.
+        var owners = ProjectPaths.ById(breakdown.Projects);
+        foreach (var finding in breakdown.Findings)
+        {
+            if (owners.GetValueOrDefault(ProjectPaths.IdOf(finding.Place)) is { } project)
+                (findings.TryGetValue(project, out var own) ? own : findings[project] = []).Add(finding);
+            else
+                General.Add(finding);
+        }
+    }
+
+    public Breakdown Breakdown { get; }
+    public PacketFacts Facts { get; }
+    public PacketSettings Settings { get; }
+    public PacketFigures Figures { get; }
+    public FindingWords Words { get; }
+    public Scenes.PaperBox Room { get; }
+    public IReadOnlyDictionary<string, ProjectBreakdown> Owners { get; }
+
+    /// <summary>Findings that belong to no project.</summary>
+    public List<Finding> General { get; } = [];
+
+    public IReadOnlyList<Finding> FindingsOf(ProjectBreakdown project) => findings.GetValueOrDefault(project) ?? [];
+
+    /// <summary>How lengths of a project are printed; those of the whole course where there is none.</summary>
+    public LengthFormat Format(ProjectBreakdown? project)
+    {
+        var own = new StandardInForce(Breakdown.Standard).Format;
+        return new(Settings.Unit ?? project?.Project.Unit ?? Breakdown.Course.Unit, own.FinestDenominator);
+    }
+
+    /// <summary>Puts numbers and title blocks to the sheets of a section.</summary>
+    public IEnumerable<Sheet> Number(IReadOnlyList<LaidSheet> sheets, ProjectBreakdown? project)
+    {
+        var block = new TitleBlock(Settings.Paper, new(
+            Breakdown.Course.Name, project?.Project.Bench, project?.Project.Name ?? "", Breakdown.Standard.Name, Format(project).Unit, Facts));
+        for (var i = 0; i < sheets.Count; i++)
+            yield return block.Finish(sheets[i], i + 1, sheets.Count);
+    }
+}

@@ -1,0 +1,21 @@
+using Stilewright.Drawing.Scenes;
+
+namespace Stilewright.Drawing.Packets;
+
+/// <summary>A size of paper, upright, with its margins: 12 mm, and 18 mm on the left for a binder.</summary>
+/// <param name="WidthMillimetres">The shorter side.</param>
+/// <param name="HeightMillimetres">The longer side.</param>
+public sealed record Paper(string Name, double WidthMillimetres, double HeightMillimetres)
+{
+    private const double Margin = 12;
+    private const double BinderMargin = 18;
+
+    /// <summary>US Letter, 8 1/2 × 11 in.</summary>
+    public static Paper Letter { get; } = new("Letter", 215.9, 279.4);
+
+    /// <summary>ISO 216 A4.</summary>
+    public static Paper A4 { get; } = new("A4", 210, 297);
+
+    /// <summary>What lies within the margins.</summary>
+    public PaperBox Printed => new(BinderMargin, Margin, WidthMillimetres - BinderMargin - Margin, HeightMillimetres - 2 * Margin);
+}

@@ -1,0 +1,175 @@
+using System.Globalization;
+using Stilewright.Doors;
+using Stilewright.Drawing.Letters;
+using Stilewright.Drawing.Writing;
+using Stilewright.Findings;
+using Stilewright.Measure;
+using Stilewright.Wording;
+
+namespace Stilewright.Drawing.Packets;
+
+/// <summary>The sheets of one project: cover, leaves, cut list.</summary>
+internal sealed class ProjectSection
+{
+    private readonly PacketContents contents;
+    private readonly ProjectBreakdown project;
+    private readonly LengthFormat format;
+    private readonly TradeWords figures;
+    private readonly FindingStrips findings;
+    private readonly Flow flow;
+
+    private ProjectSection(PacketContents contents, ProjectBreakdown project)
+    {
+        (this.contents, this.project) = (contents, project);
+        format = contents.Format(project);
+        figures = new(format);
+        findings = new(contents.Words, format);
+        flow = new(contents.Room);
+    }
+
+    private double Width => flow.Width;
+    private double Most => flow.Height / 2;
+
+    public static IEnumerable<Sheet> Sheets(PacketContents contents, ProjectBreakdown project)
+    {
+        var section = new ProjectSection(contents, project);
+        section.LayCover();
+        var leaves = new LeafSheets(contents, section.flow, format: section.format);
+        var own = contents.FindingsOf(project);
+        foreach (var piece in project.Pieces)
+        {
+            foreach (var front in piece.Fronts)
+            {
+                foreach (var leaf in front.Leaves)
+                    leaves.Lay(piece, front, leaf, own);
+            }
+        }
+
+        section.LayCutList();
+        return contents.Number(section.flow.End(), project);
+    }
+
+    private void LayCover()
+    {
+        var own = contents.FindingsOf(project);
+        var title = $"Bench {project.Project.Bench.ToString(CultureInfo.InvariantCulture)}, {project.Project.Name}";
+        flow.Begin(new("", "cover and fronts", true));
+        flow.Add(Prose.Title(title, Width, new Bookmark(title, 1)));
+        Finding[] cannot = [.. own.Where(finding => finding.Severity == Severity.CannotBuild)];
+        if (cannot.Length > 0)
+            flow.Add(findings.Framed("This cannot be built as it stands. The leaves named have no parts in this packet.", cannot, Width));
+        LayCounts(own);
+        LayFigures();
+        LayFronts();
+        Finding[] general = [.. own.Where(finding => finding.Severity != Severity.CannotBuild && !IsAboutLeaf(finding))];
+        if (general.Length > 0)
+        {
+            flow.Add(Prose.Heading("Findings about fronts and openings", Width));
+            flow.Add(findings.Of(general, Width));
+        }
+
+        flow.Add(Legend.Of(Width, format, contents.Breakdown.Standard.Unit));
+    }
+
+    private bool IsAboutLeaf(Finding finding) =>
+        project.Fronts.SelectMany(front => front.Leaves).Any(leaf => finding.Concerns(leaf.Path));
+
+    private void LayCounts(IReadOnlyList<Finding> own)
+    {
+        SizedLeaf[] leaves = [.. project.Fronts.SelectMany(front => front.Leaves)];
+        var parts = leaves.Sum(leaf => leaf.Parts.Count);
+        var withheld = leaves.Count(leaf => leaf.IsWithheld);
+        var words = $"{TradeWords.Count(project.Fronts.Count(), "front", "fronts")}, {TradeWords.Count(leaves.Length, "leaf", "leaves")}, {TradeWords.Count(parts, "part", "parts")}"
+            + (withheld > 0 ? $" ({TradeWords.Count(withheld, "leaf", "leaves")} withheld)" : "") + $"; {FindingWords.Summary(own)}.";
+        flow.Add(Prose.Paragraph(words, Width));
+    }
+
+    private void LayFigures()
+    {
+        var room = flow.Height * 0.62;
+        if (contents.Figures.Run is { } drawRun)
+        {
+            foreach (var run in project.Runs)
+            {
+                var height = run.Items.OfType<RunFigureFace>().Select(item => item.Face.Frame!.Height).DefaultIfEmpty().Max();
+                flow.Add(FigureStrips.One(new("The faces side by side", run.Width, height, scale => drawRun("Run", run, scale, format)), format.Unit, Width, flow.Height * 0.45));
+            }
+        }
+
+        if (contents.Figures.Face is not { } draw)
+            return;
+        foreach (var piece in project.Pieces)
+        {
+            foreach (var face in piece.Faces.Where(face => face.Frame is not null || face.Fronts.Any(front => front.Leaves.Count > 0)))
+            {
+                var title = piece.Faces.Count > 1 ? $"{piece.Piece.Name}, {TradeWords.Words(face.Face.Side)}" : piece.Piece.Name;
+                flow.Add(FigureStrips.One(
+                    new(title, face.Frame?.Width ?? default, face.Frame?.Height ?? default, scale => draw(title, face, scale, format, Width)),
+                    format.Unit, Width, room, flow.Height));
+            }
+        }
+    }
+
+    private void LayFronts()
+    {
+        Dictionary<string, string> labels = [];
+        foreach (var front in project.Fronts)
+            labels.TryAdd(front.Path, front.Label);
+        flow.Add(Prose.Heading("Fronts and leaves", Width));
+        flow.Add(Prose.Paragraph("Seen from the front, width × height.", Width, TextStyle.Small).Select(strip => strip with { KeepWithNext = true }));
+        flow.Add(Table.Of(
+            ["label", "name", Column.Size("opening"), "mount", Column.Size("size"), "hinge", "design"],
+            Rows(labels), Width, Most));
+    }
+
+    private IEnumerable<Row> Rows(Dictionary<string, string> labels)
+    {
+        foreach (var front in project.Fronts)
+        {
+            List<string> notes = [];
+            if (front.Figure is { } opening)
+                notes.Add($"opening {opening.Reason}");
+            if (FrontWords.Lean(front, figures) is { } lean)
+                notes.Add(lean);
+            if (front.Gap is { } gap)
+                notes.Add($"{figures.Of(gap)} between its leaves");
+            notes.AddRange(front.Edges.Select(edge =>
+                $"{TradeWords.Words(edge.Side)} {figures.Reach(edge.Reach, front.Mount)}{(edge.Beyond == BeyondKind.Unknown ? "" : $", beyond it {FrontWords.Beyond(edge, labels)}")}"));
+            yield return new(
+            [
+                front.Label, front.Name, front.Figure is { } figure ? figures.Size(figure.Width, figure.Height) : "",
+                front.Mount is { } mount ? TradeWords.Words(mount) : "", figures.Size(front.Width, front.Height), "", "",
+            ])
+            {
+                Note = string.Join("; ", notes),
+            };
+            // One leaf is its front; only where there are more are they told one by one.
+            foreach (var leaf in front.Leaves)
+            {
+                yield return new(
+                [
+                    leaf.Label, $"leaf, {leaf.Name}", "", "", figures.Size(leaf.Width, leaf.Height),
+                    leaf.IsDrawerFront ? "" : TradeWords.Hinge(leaf.Hinge), leaf.DesignName,
+                ])
+                {
+                    Note = leaf.IsWithheld ? "withheld: it cannot be built as it stands" : "",
+                };
+            }
+        }
+    }
+
+    private void LayCutList()
+    {
+        SizedLeaf[] leaves = [.. project.Fronts.SelectMany(front => front.Leaves)];
+        var group = CutListGroup.Of("Cut list", leaves.SelectMany(leaf => leaf.Parts), contents.Owners);
+        flow.Begin(new("", "cut list", true));
+        flow.Add(Prose.Title("Cut list", Width, new Bookmark("Cut list", 2)));
+        if (group.Rows.Count == 0)
+            flow.Add(Prose.Paragraph("Nothing to cut.", Width));
+        flow.Add(CutListStrips.Of(group, figures, false, Width, Most));
+        string[] withheld = [.. leaves.Where(leaf => leaf.IsWithheld).Select(leaf => leaf.Label)];
+        if (withheld.Length > 0)
+            flow.Add(Prose.Paragraph($"Left out because they cannot be built: {string.Join(", ", withheld)}.", Width, TextStyle.Body.Bold, above: 3));
+        flow.Add(Prose.Paragraph("Sizes are width × length along the grain. Cut to the sizes into the clamps; the rest is trimmed off the glued leaf.", Width, TextStyle.Small, above: 3));
+    }
+}

@@ -1,0 +1,51 @@
+using Stilewright.Drawing.Letters;
+using Stilewright.Drawing.Writing;
+
+namespace Stilewright.Drawing.Packets;
+
+/// <summary>Headings and paragraphs.</summary>
+internal static class Prose
+{
+    private const double AboveHeading = 6;
+    private const double AboveParagraph = 1.2;
+    private const double UnderHeading = 1.2;
+
+    public static IEnumerable<Strip> Title(string text, double width, params IReadOnlyList<Bookmark> bookmarks) =>
+        KeptTogether(Wrapped(text, TextStyle.Title, width, 0, UnderHeading + 1), AboveHeading, bookmarks);
+
+    public static IEnumerable<Strip> Heading(string text, double width, params IReadOnlyList<Bookmark> bookmarks) =>
+        KeptTogether(Wrapped(text, TextStyle.Heading, width, 0, UnderHeading), AboveHeading, bookmarks);
+
+    public static IEnumerable<Strip> Paragraph(string text, double width, TextStyle? style = null, double indent = 0, double above = AboveParagraph) =>
+        First(Wrapped(text, style ?? TextStyle.Body, width, indent, 0), above);
+
+    /// <summary>A line for each line of text, so that any paragraph may be broken between sheets.</summary>
+    public static IEnumerable<Strip> Wrapped(string text, TextStyle style, double width, double indent, double below)
+    {
+        var lines = Typesetter.Wrap(text, style, width - indent);
+        for (var i = 0; i < lines.Count; i++)
+        {
+            var line = lines[i];
+            var height = i == lines.Count - 1 ? line.Ascent + line.Descent + below : line.Pitch;
+            yield return new(height, [Strip.Put(line, indent, 0)]);
+        }
+    }
+
+    public static IEnumerable<Strip> First(IEnumerable<Strip> strips, double above)
+    {
+        foreach (var strip in strips)
+        {
+            yield return strip with { SpaceBefore = above + strip.SpaceBefore };
+            above = 0;
+        }
+    }
+
+    private static IEnumerable<Strip> KeptTogether(IEnumerable<Strip> strips, double above, IReadOnlyList<Bookmark> bookmarks)
+    {
+        foreach (var strip in strips)
+        {
+            yield return strip with { SpaceBefore = above, KeepWithNext = true, Bookmarks = bookmarks };
+            (above, bookmarks) = (0, []);
+        }
+    }
+}
