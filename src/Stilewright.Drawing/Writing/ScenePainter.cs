@@ -12,6 +12,9 @@ namespace Stilewright.Drawing.Writing;
 /// </remarks>
 internal sealed class ScenePainter : IDisposable
 {
+    // Skia is given thousandths of a millimetre: at a font size of 4 its advances would be rounded so much that it places every
+    // letter of a page by itself; at 4000 they are those of the font, and it writes whole runs.
+    private const double UnitsPerMillimetre = 1000;
     private static readonly SKColor Ink = SKColors.Black;
 
     private readonly Dictionary<TextStyle, SKFont> fonts = [];
@@ -22,6 +25,8 @@ internal sealed class ScenePainter : IDisposable
 
     public void Paint(SKCanvas canvas, Scene scene)
     {
+        canvas.Save();
+        canvas.Scale((float)(1 / UnitsPerMillimetre));
         foreach (var (node, at) in scene.Drawn)
         {
             switch (node)
@@ -44,6 +49,8 @@ internal sealed class ScenePainter : IDisposable
                     throw new ArgumentException($"A scene cannot hold a {node.GetType().Name}.", nameof(scene));
             }
         }
+
+        canvas.Restore();
     }
 
     public void Dispose()
@@ -83,9 +90,16 @@ internal sealed class ScenePainter : IDisposable
 
     private void Stroke(SKCanvas canvas, Outline outline, LineStyle style, PaperPoint at)
     {
+        var paint = SolidLine(style);
         var dashes = DashFit.For(outline, style);
-        using var dashed = dashes.Count == 0 ? null : DashedLine(style, dashes);
-        var paint = dashed ?? SolidLine(style);
+        if (dashes.Count > 0)
+        {
+            using var whole = Path(outline, at);
+            using var dashed = Dashed(whole, dashes);
+            canvas.DrawPath(dashed, paint);
+            return;
+        }
+
         if (outline is { IsClosed: false, Segments: [LineTo(var end)] })
         {
             Line(canvas, outline.Start + at, end + at, paint);
@@ -106,7 +120,7 @@ internal sealed class ScenePainter : IDisposable
         }
 
         canvas.Save();
-        canvas.Translate((float)place.X, (float)place.Y);
+        canvas.Translate(Units(place.X), Units(place.Y));
         canvas.RotateDegrees(-90);
         Letters(canvas, lettering.Line, default);
         canvas.Restore();
@@ -115,15 +129,14 @@ internal sealed class ScenePainter : IDisposable
     private void Letters(SKCanvas canvas, SetLine line, PaperPoint at)
     {
         foreach (var run in line.Runs)
-            canvas.DrawText(run.Text, (float)(at.X + run.Right), (float)(at.Y - run.Up), SKTextAlign.Left, Font(run.Style), inkFill);
+            canvas.DrawText(run.Text, Units(at.X + run.Right), Units(at.Y - run.Up), SKTextAlign.Left, Font(run.Style), inkFill);
     }
 
     private static void Line(SKCanvas canvas, PaperPoint from, PaperPoint to, SKPaint paint) =>
-        canvas.DrawLine((float)from.X, (float)from.Y, (float)to.X, (float)to.Y, paint);
+        canvas.DrawLine(Point(from), Point(to), paint);
 
     private static SKPath Path(Outline outline, PaperPoint at)
     {
-        static SKPoint Point(PaperPoint point) => new((float)point.X, (float)point.Y);
         using var path = new SKPathBuilder();
         path.MoveTo(Point(outline.Start + at));
         foreach (var segment in outline.WithArcsAsBeziers().Segments)
@@ -143,7 +156,7 @@ internal sealed class ScenePainter : IDisposable
     {
         if (!fonts.TryGetValue(style, out var font))
         {
-            fonts[style] = font = new SKFont(Typesetter.Face(style.Weight), (float)style.SizeMillimetres)
+            fonts[style] = font = new SKFont(Typesetter.Face(style.Weight), Units(style.SizeMillimetres))
             {
                 Subpixel = true,
                 Hinting = SKFontHinting.None,
@@ -162,18 +175,32 @@ internal sealed class ScenePainter : IDisposable
         return paint;
     }
 
-    private static SKPaint DashedLine(LineStyle style, IReadOnlyList<double> dashes)
+    // Skia writes its own dashes as filled outlines, which take four times the room of strokes and many times the time.
+    private static SKPath Dashed(SKPath path, IReadOnlyList<double> dashes)
     {
-        var paint = LinePaint(style);
-        using var effect = SKPathEffect.CreateDash([.. dashes.Select(dash => (float)dash)], 0);
-        paint.PathEffect = effect;
-        return paint;
+        using var measure = new SKPathMeasure(path);
+        using var dashed = new SKPathBuilder();
+        var begin = 0.0;
+        for (var i = 0; begin < measure.Length; i = (i + 1) % dashes.Count)
+        {
+            var end = begin + dashes[i] * UnitsPerMillimetre;
+            if (i % 2 == 0)
+                measure.GetSegment((float)begin, (float)end, dashed, startWithMoveTo: true);
+            begin = end;
+        }
+
+        return dashed.Detach();
     }
+
+    // To a tenth of a unit: digits beyond would only make pages larger.
+    private static float Units(double millimetres) => (float)Math.Round(millimetres * UnitsPerMillimetre, 1);
+
+    private static SKPoint Point(PaperPoint point) => new(Units(point.X), Units(point.Y));
 
     private static SKPaint LinePaint(LineStyle style) => new()
     {
         Style = SKPaintStyle.Stroke,
-        StrokeWidth = (float)style.WidthMillimetres,
+        StrokeWidth = Units(style.WidthMillimetres),
         StrokeCap = SKStrokeCap.Butt,
         StrokeJoin = SKStrokeJoin.Miter,
         StrokeMiter = Inks.MitreLimit,

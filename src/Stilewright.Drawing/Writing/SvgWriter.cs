@@ -182,10 +182,10 @@ public static class SvgWriter
                 xml.WriteAttributeString("transform", $"translate({Place.Number(at.X - origin.X)} {Place.Number(at.Y - origin.Y)}) rotate(-90)");
             foreach (var run in lettering.Line.Runs)
             {
-                var place = new Place(at.Exact + new PaperPoint(run.Right, -run.Up));
+                var place = new Place(at.Exact + (lettering.IsUpright ? new(run.Right, -run.Up) : new PaperPoint(-run.Up, -run.Right)));
                 var (right, down) = lettering.IsUpright
                     ? (place.X - origin.X, place.Y - origin.Y)
-                    : (Place.Counted(run.Right), Place.Counted(-run.Up));
+                    : (at.Y - place.Y, place.X - at.X);
                 xml.WriteStartElement("tspan", Namespace);
                 xml.WriteAttributeString("x", Place.Number(right));
                 xml.WriteAttributeString("y", Place.Number(down));

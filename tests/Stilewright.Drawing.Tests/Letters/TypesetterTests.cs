@@ -109,8 +109,10 @@ public sealed class TypesetterTests
     [Fact]
     public void Widths_are_those_of_Skia() => Gen.Select(Texts, Styles).Sample((text, style) =>
     {
-        using var font = Font(style);
-        Assert.Equal(font.MeasureText(text), Typesetter.Width(text, style), RelativeTolerance * Math.Max(1, font.MeasureText(text)));
+        // Skia rounds the advances of small fonts; at a thousand times the size that no longer counts.
+        using var font = Font(style with { SizeMillimetres = 1000 * style.SizeMillimetres });
+        var reference = font.MeasureText(text) / 1000;
+        Assert.Equal(reference, Typesetter.Width(text, style), RelativeTolerance * Math.Max(1, reference));
     });
 
     [Theory]

@@ -33,8 +33,7 @@ public sealed class PdfWriterTests
                 var (scene, page) = (scenes[i], pdf.GetPage(i + 1));
                 Assert.Equal(scene.WidthMillimetres * PointsPerMillimetre, page.Width, 0.001);
                 Assert.Equal(scene.HeightMillimetres * PointsPerMillimetre, page.Height, 0.001);
-                var top = page.MediaBox.Bounds.Top;
-                PaperPoint Paper(PdfPoint point) => new(point.X / PointsPerMillimetre, (top - point.Y) / PointsPerMillimetre);
+                PaperPoint Paper(PdfPoint point) => new(point.X / PointsPerMillimetre, (page.Height - point.Y) / PointsPerMillimetre);
 
                 var letters = page.Letters;
                 var runs = scene.Drawn.SelectMany(Runs).ToList();

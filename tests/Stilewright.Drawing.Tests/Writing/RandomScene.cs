@@ -4,7 +4,8 @@ using Stilewright.Measure;
 
 namespace Stilewright.Drawing.Tests.Writing;
 
-/// <summary>Scenes made by chance: the same seed gives the same scene. Every kind of node occurs; places lie well within 300 mm.</summary>
+/// <summary>Scenes made by chance: the same seed gives the same scene. Every kind of node occurs; all texts lie on the sheet,
+/// since a text that lies wholly beside its page is not written.</summary>
 internal sealed class RandomScene
 {
     private static readonly string[] Texts =
@@ -21,7 +22,7 @@ internal sealed class RandomScene
     {
         var made = new RandomScene(seed);
         return new(
-            $"Bench {seed} & \"more\"", "What is < seen >", made.Measure(150, 300), made.Measure(150, 300),
+            $"Bench {seed} & \"more\"", "What is < seen >", made.Measure(270, 300), made.Measure(270, 300),
             [.. made.Nodes(depth: 0, path: "b")])
         {
             Scale = Scale.FullSize,
@@ -95,7 +96,7 @@ internal sealed class RandomScene
 
     private string Text() => random.GetItems(Texts, 1)[0];
 
-    private PaperPoint Point() => new(Measure(10, 120), Measure(10, 120));
+    private PaperPoint Point() => new(Measure(90, 140), Measure(90, 140));
 
     private double Measure(double from, double to) => from + random.NextDouble() * (to - from);
 }
