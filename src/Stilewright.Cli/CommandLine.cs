@@ -1,5 +1,6 @@
 using Spectre.Console.Cli;
 using Stilewright.Cli.Commands;
+using Stilewright.Shop;
 
 namespace Stilewright.Cli;
 
@@ -9,19 +10,26 @@ internal static class CommandLine
     public static int Run(string[] arguments)
     {
         var screen = Screen.OfProcess();
-        var code = Run(arguments, screen);
+        using var stop = new CancellationTokenSource();
+        Console.CancelKeyPress += (_, pressed) =>
+        {
+            // The verb ends by itself and leaves no half-written file; a second Ctrl+C ends the process at once.
+            pressed.Cancel = !stop.IsCancellationRequested;
+            stop.Cancel();
+        };
+        var code = Run(arguments, screen, TimeProvider.System, stop.Token);
         screen.Plain.Flush();
         return code;
     }
 
-    public static int Run(IEnumerable<string> arguments, Screen screen)
+    public static int Run(IEnumerable<string> arguments, Screen screen, TimeProvider? clock = null, CancellationToken cancellation = default)
     {
         var app = new CommandApp();
-        app.Configure(configuration => Configure(configuration, screen));
-        return app.Run(arguments);
+        app.Configure(configuration => Configure(configuration, screen, clock ?? TimeProvider.System));
+        return app.Run(arguments, cancellation);
     }
 
-    public static void Configure(IConfigurator configuration, Screen screen)
+    public static void Configure(IConfigurator configuration, Screen screen, TimeProvider clock)
     {
         configuration.SetApplicationName("stilewright");
         configuration.SetApplicationVersion(ProgramVersion.Text);
@@ -29,6 +37,7 @@ internal static class CommandLine
         configuration.ConfigureConsole(screen.Console);
         configuration.SetHelpProvider(new Help(configuration.Settings));
         configuration.Settings.Registrar.RegisterInstance(screen);
+        configuration.Settings.Registrar.RegisterInstance(clock);
         configuration.SetExceptionHandler((fault, _) => Tell(fault, screen));
 
         configuration.AddCommand<SampleCommand>("sample")
@@ -54,6 +63,18 @@ internal static class CommandLine
         configuration.AddCommand<ChangesCommand>("changes")
             .WithDescription("What is no longer as it was handed out, told from the file beside a packet.")
             .WithExample("changes", "evening-course.json", "bench-3.handed-out.json");
+        configuration.AddCommand<DrawCommand>("draw")
+            .WithDescription("Draw a face, run, leaf or part as SVG, to scale and dimensioned.")
+            .WithExample("draw", "evening-course.json")
+            .WithExample("draw", "evening-course.json", "1.2L", "--out", "leaf.svg")
+            .WithExample("draw", "evening-course.json", "1.2L", "--view", "stick-up", "--out", "stick.svg");
+        configuration.AddCommand<PacketCommand>("packet")
+            .WithDescription("Print the packet of a bench or of the whole course as PDF, and record what it tells.")
+            .WithExample("packet", "evening-course.json", "--bench", "1", "--out", "bench-1.pdf")
+            .WithExample("packet", "evening-course.json", "--paper", "a4", "--out", "course.pdf");
+        configuration.AddCommand<LabelsCommand>("labels")
+            .WithDescription($"Print labels for parts as PDF. Label sheets: {string.Join(", ", ShippedLabelSheets.All.Select(sheet => sheet.Id))}.")
+            .WithExample("labels", "evening-course.json", "--bench", "1", "--label-sheet", "letter-30", "--out", "labels.pdf");
         configuration.AddCommand<StandardCommand>("standard")
             .WithDescription("Write a house standard as shipped, in full, to start your own from.")
             .WithExample("standard", "--mm", "--out", "shop.json");
@@ -74,6 +95,9 @@ internal static class CommandLine
                 foreach (var line in refusal.Lines)
                     screen.Error.WriteLine(line);
                 return refusal.ExitCode;
+            case OperationCanceledException:
+                screen.Error.WriteLine("Stopped; nothing was written.");
+                return ExitCode.Stopped;
             case CommandAppException wrong:
                 screen.Error.WriteLine(wrong.Message);
                 screen.Error.WriteLine("`stilewright --help` lists the verbs; `stilewright VERB --help` tells one of them.");

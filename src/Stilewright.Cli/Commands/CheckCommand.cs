@@ -21,6 +21,13 @@ internal sealed class CheckCommand(Screen screen) : Command<CheckCommand.Setting
             return ExitCode.Good;
         }
 
+        if (kind == DocumentFormat.LabelSheet)
+        {
+            var sheet = CourseFile.Use(settings.File, DocumentReader.ReadLabelSheet(InputFile.Read(settings.File)));
+            PageWriter.Write(new Page().Line($"{settings.File} is a sound label sheet: {sheet.Name}, {sheet.Count} labels."), screen);
+            return ExitCode.Good;
+        }
+
         if (kind == DocumentFormat.Standard)
         {
             var standard = CourseFile.Use(settings.File, DocumentReader.ReadStandard(InputFile.Read(settings.File)));

@@ -1,12 +1,25 @@
 using Stilewright.Doors;
+using Stilewright.Drawing.Labels;
+using Stilewright.Drawing.Writing;
 using Stilewright.Measure;
+using Stilewright.Shop;
 
 namespace Stilewright.Drawing.Packets;
 
 /// <summary>How a packet is printed.</summary>
 /// <param name="Unit">The unit of all sizes; null for the unit each project is written in.</param>
 /// <param name="StorySticks">Whether every leaf has its story stick at full size, which takes much paper.</param>
-public sealed record PacketSettings(Paper Paper, LengthUnit? Unit = null, bool StorySticks = false);
+public sealed record PacketSettings(Paper Paper, LengthUnit? Unit = null, bool StorySticks = false)
+{
+    /// <summary>The finest fraction of an inch shown: 8, 16, 32 or 64; null for the standard's.</summary>
+    public int? Finest { get; init; }
+
+    /// <summary>How labels of the parts are printed after each project's sheets; null for none.</summary>
+    public PacketLabels? Labels { get; init; }
+}
+
+/// <summary>How the labels of a packet are printed.</summary>
+public sealed record PacketLabels(LabelSheet Sheet, LabelPrint Print);
 
 /// <summary>Lays out what a maker or an instructor is handed: drawings, parts, working, findings.</summary>
 /// <remarks>
@@ -20,19 +33,37 @@ public static class Packet
         Breakdown breakdown, ProjectBreakdown project, PacketFacts facts, PacketSettings settings, PacketFigures? figures = null)
     {
         var contents = new PacketContents(breakdown, facts, settings, figures ?? PacketFigures.Standard);
-        return ProjectSection.Sheets(contents, project);
+        return [.. ProjectSection.Sheets(contents, project), .. Labels(contents, project, settings.Labels?.Print.FirstLabel ?? 1)];
     }
 
     /// <summary>The sheets of the whole course: its overview, then every project.</summary>
     public static IEnumerable<Sheet> OfCourse(Breakdown breakdown, PacketFacts facts, PacketSettings settings, PacketFigures? figures = null)
     {
         var contents = new PacketContents(breakdown, facts, settings, figures ?? PacketFigures.Standard);
+        var firstLabel = settings.Labels?.Print.FirstLabel ?? 1;
         foreach (var sheet in CourseSection.Sheets(contents))
             yield return sheet;
         foreach (var project in breakdown.Projects)
         {
             foreach (var sheet in ProjectSection.Sheets(contents, project))
                 yield return sheet;
+            // Only the very first sheet of labels may be one that was begun.
+            foreach (var sheet in Labels(contents, project, firstLabel))
+            {
+                yield return sheet;
+                firstLabel = 1;
+            }
         }
+    }
+
+    // A label sheet has no room for a title block; each label names the project's revision.
+    private static IEnumerable<Sheet> Labels(PacketContents contents, ProjectBreakdown project, int firstLabel)
+    {
+        if (contents.Settings.Labels is not { } labels)
+            return [];
+        var parts = project.Fronts.SelectMany(front => front.Leaves).SelectMany(leaf => leaf.Parts)
+            .Select(part => new LabelledPart(part, contents.Facts.Revisions.Projects[project.Project.Id]));
+        return LabelPages.Of(parts, labels.Sheet, contents.Format(project), labels.Print with { FirstLabel = firstLabel })
+            .Select((scene, i) => new Sheet(scene, i == 0 ? [new Bookmark("Labels", 2)] : []));
     }
 }

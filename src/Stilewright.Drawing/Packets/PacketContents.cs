@@ -45,14 +45,15 @@ internal sealed class PacketContents
     public LengthFormat Format(ProjectBreakdown? project)
     {
         var own = new StandardInForce(Breakdown.Standard).Format;
-        return new(Settings.Unit ?? project?.Project.Unit ?? Breakdown.Course.Unit, own.FinestDenominator);
+        return new(Settings.Unit ?? project?.Project.Unit ?? Breakdown.Course.Unit, Settings.Finest ?? own.FinestDenominator);
     }
 
     /// <summary>Puts numbers and title blocks to the sheets of a section.</summary>
     public IEnumerable<Sheet> Number(IReadOnlyList<LaidSheet> sheets, ProjectBreakdown? project)
     {
         var block = new TitleBlock(Settings.Paper, new(
-            Breakdown.Course.Name, project?.Project.Bench, project?.Project.Name ?? "", Breakdown.Standard.Name, Format(project).Unit, Facts));
+            Breakdown.Course.Name, project?.Project.Bench, project?.Project.Name ?? "",
+            project is null ? "on each project's sheets" : Facts.Revisions.Projects[project.Project.Id], Breakdown.Standard.Name, Format(project).Unit, Facts));
         for (var i = 0; i < sheets.Count; i++)
             yield return block.Finish(sheets[i], i + 1, sheets.Count);
     }

@@ -1,0 +1,12 @@
+namespace Stilewright.Cli.Pages;
+
+/// <summary>How a leaf can be drawn.</summary>
+internal static class LeafViews
+{
+    public const string Front = "front";
+    public const string Back = "back";
+    public const string StickAcross = "stick-across";
+    public const string StickUp = "stick-up";
+
+    public static IReadOnlyList<string> All { get; } = [Front, Back, StickAcross, StickUp];
+}
