@@ -1,3 +1,4 @@
+using Stilewright.Drawing.Figures;
 using Stilewright.Drawing.Letters;
 using Stilewright.Drawing.Scenes;
 using Stilewright.Measure;
@@ -11,19 +12,8 @@ namespace Stilewright.Drawing.Packets;
 internal sealed record Figure(string Title, Length Width, Length Height, Func<Scale, Scene> Draw)
 {
     /// <summary>The scene, or null where not even the smallest scale fits.</summary>
-    public Scene? Within(LengthUnit unit, double width, double height)
-    {
-        foreach (var scale in Scale.Of(unit))
-        {
-            if (scale.OnPaper(Width) > width || scale.OnPaper(Height) > height)
-                continue;
-            var scene = Draw(scale);
-            if (scene.WidthMillimetres <= width && scene.HeightMillimetres <= height)
-                return scene;
-        }
-
-        return null;
-    }
+    public Scene? Within(LengthUnit unit, double width, double height) =>
+        Fit.Largest(unit, width, height, Draw, (Width, Height)) is { Fits: true, Scene: var scene } ? scene : null;
 }
 
 /// <summary>Lays drawings with their captions.</summary>

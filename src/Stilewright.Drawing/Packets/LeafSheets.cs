@@ -1,5 +1,6 @@
 using System.Globalization;
 using Stilewright.Doors;
+using Stilewright.Drawing.Figures;
 using Stilewright.Drawing.Letters;
 using Stilewright.Drawing.Writing;
 using Stilewright.Findings;
@@ -9,7 +10,7 @@ using Stilewright.Wording;
 namespace Stilewright.Drawing.Packets;
 
 /// <summary>Lays the sheets of leaves: drawings, parts, findings where the work is, part drawings and working.</summary>
-internal sealed class LeafSheets(PacketContents contents, Flow flow, LengthFormat format)
+internal sealed class LeafSheets(PacketContents contents, ProjectBreakdown project, Flow flow, LengthFormat format)
 {
     private readonly TradeWords figures = new(format);
     private readonly FindingStrips findings = new(contents.Words, format);
@@ -17,9 +18,9 @@ internal sealed class LeafSheets(PacketContents contents, Flow flow, LengthForma
     private double Width => flow.Width;
     private double Most => flow.Height / 2;
 
-    public void Lay(PieceBreakdown piece, SizedFront front, SizedLeaf leaf, IReadOnlyList<Finding> projectFindings)
+    public void Lay(PieceBreakdown piece, SizedFront front, SizedLeaf leaf)
     {
-        Finding[] own = [.. projectFindings.Where(finding => finding.Concerns(leaf.Path))];
+        Finding[] own = [.. contents.FindingsOf(project).Where(finding => finding.Concerns(leaf.Path))];
         flow.Begin(new(piece.Piece.Name, $"leaf {leaf.Label}, {leaf.Name}", true));
         var title = $"Leaf {leaf.Label}, {leaf.Name}";
         flow.Add(Prose.Title(title, Width, new Bookmark(title, 2)));
@@ -34,13 +35,14 @@ internal sealed class LeafSheets(PacketContents contents, Flow flow, LengthForma
             return;
         }
 
-        LayViews(leaf);
+        var detail = LeafDetail.Of(contents.Breakdown.Course, project, leaf);
+        LayViews(leaf, detail);
         CutListLine[] alike = [.. CutList.Of(leaf.Parts).OrderBy(line => leaf.Parts.TakeWhile(part => part != line.Part).Count())];
         LayParts(leaf, alike);
         LayRest(own);
-        LayPartDrawings(alike);
+        LayPartDrawings(alike, detail);
         LayWorking(leaf, [leaf.Width, leaf.Height, .. leaf.Parts.SelectMany(NamedFigures.Of).Select(figure => figure.Quantity)]);
-        LayStick(piece, leaf);
+        LayStick(piece, leaf, detail);
     }
 
     private void LayRest(Finding[] own)
@@ -52,15 +54,14 @@ internal sealed class LeafSheets(PacketContents contents, Flow flow, LengthForma
         flow.Add(findings.Of(rest, Width));
     }
 
-    private void LayViews(SizedLeaf leaf)
+    private void LayViews(SizedLeaf leaf, LeafDetail detail)
     {
-        List<Figure> views = [];
-        if (contents.Figures.LeafFront is { } front)
-            views.Add(new("Front view", leaf.Width.Length, leaf.Height.Length, scale => front(leaf, scale, format)));
-        if (contents.Figures.LeafBack is { } back)
-            views.Add(new("Back view", leaf.Width.Length, leaf.Height.Length, scale => back(leaf, scale, format)));
-        if (views.Count > 0)
-            flow.Add(FigureStrips.Beside(views, format.Unit, Width, flow.Height * 0.5));
+        flow.Add(FigureStrips.Beside(
+            [
+                new("Front view", leaf.Width.Length, leaf.Height.Length, scale => LeafFigure.Front(leaf, detail, scale, format)),
+                new("Back view", leaf.Width.Length, leaf.Height.Length, scale => LeafFigure.Back(leaf, detail, scale, format)),
+            ],
+            format.Unit, Width, flow.Height * 0.5));
     }
 
     private void LayParts(SizedLeaf leaf, CutListLine[] alike)
@@ -107,16 +108,14 @@ internal sealed class LeafSheets(PacketContents contents, Flow flow, LengthForma
             Width, Most).Select((strip, i) => i == 0 ? strip with { SpaceBefore = 5 } : strip));
     }
 
-    private void LayPartDrawings(CutListLine[] alike)
+    private void LayPartDrawings(CutListLine[] alike, LeafDetail detail)
     {
-        if (contents.Figures.Part is not { } draw)
-            return;
         Strip[] drawings =
         [
             .. FigureStrips.Many(
                 alike.Select(line => new Figure(
                     $"{string.Join(", ", line.Parts.Select(part => part.Label))}{(line.Count > 1 ? $": {line.Count.ToString(CultureInfo.InvariantCulture)} alike" : "")}",
-                    default, default, scale => draw(line.Part, scale, format))),
+                    Side(line.Part), Side(line.Part), scale => PartFigure.Draw(line.Part, detail, scale, format))),
                 format.Unit, Width, new(0, 0, Width * 0.62, 62)),
         ];
         if (drawings.Length == 0)
@@ -125,19 +124,23 @@ internal sealed class LeafSheets(PacketContents contents, Flow flow, LengthForma
         flow.Add(drawings);
     }
 
+    // However a part is turned on the sheet, its shorter side must fit.
+    private static Length Side(Part part) =>
+        part.Finished.Width.Amount < part.Finished.Length.Amount ? part.Finished.Width.Length : part.Finished.Length.Length;
+
     private void LayWorking(SizedLeaf leaf, IReadOnlyList<Worked> quantities)
     {
         flow.Add(Prose.Heading($"How the sizes of {leaf.Label} are found", Width));
         flow.Add(WorkingStrips.Of(quantities, format, Width, Most));
     }
 
-    private void LayStick(PieceBreakdown piece, SizedLeaf leaf)
+    private void LayStick(PieceBreakdown piece, SizedLeaf leaf, LeafDetail detail)
     {
-        if (!contents.Settings.StorySticks || contents.Figures.Stick is not { } draw)
+        if (!contents.Settings.StorySticks)
             return;
         flow.Begin(new(piece.Piece.Name, $"story stick of {leaf.Label}", true));
         flow.Add(Prose.Heading($"Story stick of {leaf.Label}, full size", Width));
-        foreach (var scene in draw(leaf, format, Width, flow.Height - 30))
-            flow.Add(FigureStrips.Placed($"Story stick of {leaf.Label}", scene, Width));
+        foreach (var scene in StoryStick.Strips(leaf, detail, format, Width))
+            flow.Add(FigureStrips.Placed(scene.Title, scene, Width));
     }
 }

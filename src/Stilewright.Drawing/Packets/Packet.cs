@@ -30,16 +30,16 @@ public static class Packet
 {
     /// <summary>The sheets of one project.</summary>
     public static IEnumerable<Sheet> OfProject(
-        Breakdown breakdown, ProjectBreakdown project, PacketFacts facts, PacketSettings settings, PacketFigures? figures = null)
+        Breakdown breakdown, ProjectBreakdown project, PacketFacts facts, PacketSettings settings)
     {
-        var contents = new PacketContents(breakdown, facts, settings, figures ?? PacketFigures.Standard);
+        var contents = new PacketContents(breakdown, facts, settings);
         return [.. ProjectSection.Sheets(contents, project), .. Labels(contents, project, settings.Labels?.Print.FirstLabel ?? 1)];
     }
 
     /// <summary>The sheets of the whole course: its overview, then every project.</summary>
-    public static IEnumerable<Sheet> OfCourse(Breakdown breakdown, PacketFacts facts, PacketSettings settings, PacketFigures? figures = null)
+    public static IEnumerable<Sheet> OfCourse(Breakdown breakdown, PacketFacts facts, PacketSettings settings)
     {
-        var contents = new PacketContents(breakdown, facts, settings, figures ?? PacketFigures.Standard);
+        var contents = new PacketContents(breakdown, facts, settings);
         var firstLabel = settings.Labels?.Print.FirstLabel ?? 1;
         foreach (var sheet in CourseSection.Sheets(contents))
             yield return sheet;

@@ -11,9 +11,9 @@ internal sealed class PacketContents
 {
     private readonly Dictionary<ProjectBreakdown, List<Finding>> findings = new(ReferenceEqualityComparer.Instance);
 
-    public PacketContents(Breakdown breakdown, PacketFacts facts, PacketSettings settings, PacketFigures figures)
+    public PacketContents(Breakdown breakdown, PacketFacts facts, PacketSettings settings)
     {
-        (Breakdown, Facts, Settings, Figures) = (breakdown, facts, settings, figures);
+        (Breakdown, Facts, Settings) = (breakdown, facts, settings);
         Words = new(breakdown);
         Room = TitleBlock.Room(settings.Paper);
         Owners = CutListGroup.Owners(breakdown.Projects);
@@ -31,7 +31,6 @@ internal sealed class PacketContents
     public Breakdown Breakdown { get; }
     public PacketFacts Facts { get; }
     public PacketSettings Settings { get; }
-    public PacketFigures Figures { get; }
     public FindingWords Words { get; }
     public Scenes.PaperBox Room { get; }
     public IReadOnlyDictionary<string, ProjectBreakdown> Owners { get; }

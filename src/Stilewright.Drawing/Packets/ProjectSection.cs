@@ -1,5 +1,6 @@
 using System.Globalization;
 using Stilewright.Doors;
+using Stilewright.Drawing.Figures;
 using Stilewright.Drawing.Letters;
 using Stilewright.Drawing.Writing;
 using Stilewright.Findings;
@@ -34,14 +35,13 @@ internal sealed class ProjectSection
     {
         var section = new ProjectSection(contents, project);
         section.LayCover();
-        var leaves = new LeafSheets(contents, section.flow, format: section.format);
-        var own = contents.FindingsOf(project);
+        var leaves = new LeafSheets(contents, project, section.flow, section.format);
         foreach (var piece in project.Pieces)
         {
             foreach (var front in piece.Fronts)
             {
                 foreach (var leaf in front.Leaves)
-                    leaves.Lay(piece, front, leaf, own);
+                    leaves.Lay(piece, front, leaf);
             }
         }
 
@@ -87,24 +87,22 @@ internal sealed class ProjectSection
     private void LayFigures()
     {
         var room = flow.Height * 0.62;
-        if (contents.Figures.Run is { } drawRun)
+        foreach (var run in project.Runs)
         {
-            foreach (var run in project.Runs)
-            {
-                var height = run.Items.OfType<RunFigureFace>().Select(item => item.Face.Frame!.Height).DefaultIfEmpty().Max();
-                flow.Add(FigureStrips.One(new("The faces side by side", run.Width, height, scale => drawRun("Run", run, scale, format)), format.Unit, Width, flow.Height * 0.45));
-            }
+            const string Title = "The faces side by side";
+            var height = run.Items.OfType<RunFigureFace>().Select(item => item.Face.Frame!.Height).DefaultIfEmpty().Max();
+            flow.Add(FigureStrips.One(
+                new(Title, run.Width, height, scale => RunElevation.Draw(Title, run, scale, format)),
+                format.Unit, Width, flow.Height * 0.45, flow.Height));
         }
 
-        if (contents.Figures.Face is not { } draw)
-            return;
         foreach (var piece in project.Pieces)
         {
             foreach (var face in piece.Faces.Where(face => face.Frame is not null || face.Fronts.Any(front => front.Leaves.Count > 0)))
             {
                 var title = piece.Faces.Count > 1 ? $"{piece.Piece.Name}, {TradeWords.Words(face.Face.Side)}" : piece.Piece.Name;
                 flow.Add(FigureStrips.One(
-                    new(title, face.Frame?.Width ?? default, face.Frame?.Height ?? default, scale => draw(title, face, scale, format, Width)),
+                    new(title, face.Frame?.Width ?? default, face.Frame?.Height ?? default, scale => FaceElevation.Draw(title, face, scale, format, Width)),
                     format.Unit, Width, room, flow.Height));
             }
         }
