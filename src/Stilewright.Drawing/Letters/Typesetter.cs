@@ -131,7 +131,7 @@ public static class Typesetter
         return lines;
     }
 
-    // A mixed number must not be torn in two, nor a sign from what it works on.
+    // A mixed number must not be torn in two, nor a sign from what it works on, nor a unit from its figure.
     private static IEnumerable<string> Words(string paragraph)
     {
         var words = paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries);
@@ -139,7 +139,7 @@ public static class Typesetter
         {
             var word = words[i];
             while (i + 1 < words.Length && (IsSign(words[i]) || IsBinding(words[i + 1])
-                || (EndsInWhole(words[i]) && FractionAt(words[i + 1], 0) is not null)))
+                || (char.IsAsciiDigit(words[i][^1]) && IsUnit(words[i + 1])) || (EndsInWhole(words[i]) && FractionAt(words[i + 1], 0) is not null)))
             {
                 word = $"{word} {words[++i]}";
             }
@@ -151,6 +151,8 @@ public static class Typesetter
     private static bool EndsInWhole(string word) => char.IsAsciiDigit(word[^1]) && !word.Contains('/', StringComparison.Ordinal);
 
     private static bool IsSign(string word) => word is "=" or "+" or "−" or "×" or "÷";
+
+    private static bool IsUnit(string word) => word.AsSpan().TrimEnd(".,;:)") is "in" or "mm";
 
     private static bool IsBinding(string word) => word is "×" or "÷";
 

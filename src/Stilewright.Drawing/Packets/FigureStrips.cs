@@ -22,7 +22,8 @@ internal static class FigureStrips
     private const double Gap = 8;
     private const double AboveFigure = 4;
     private const double ToCaption = 2;
-    private static readonly double CaptionHeight = ToCaption + TextStyle.Small.SizeMillimetres * 1.175;
+    private const int MostCaptionLines = 3;
+    private static readonly double CaptionHeight = ToCaption + MostCaptionLines * TextStyle.Small.SizeMillimetres * 1.175;
 
     /// <summary>One drawing in the middle of the sheet.</summary>
     /// <param name="height">The height it should have at most, caption included.</param>
@@ -49,13 +50,7 @@ internal static class FigureStrips
                 left.Add(figure);
         }
 
-        foreach (var shelf in Shelves(drawn, width))
-            yield return shelf;
-        foreach (var figure in left)
-        {
-            foreach (var strip in Prose.Paragraph($"{figure.Title}: left out, because it does not fit on this paper at any standard scale.", width))
-                yield return strip;
-        }
+        return [.. Shelves(drawn, width), .. LeftOut(left, width)];
     }
 
     /// <summary>Many small drawings, each at its own scale, side by side as they fit.</summary>
@@ -63,14 +58,20 @@ internal static class FigureStrips
     public static IEnumerable<Strip> Many(IEnumerable<Figure> figures, LengthUnit unit, double width, PaperBox most)
     {
         List<(Figure, Scene)> drawn = [];
+        List<Figure> left = [];
         foreach (var figure in figures)
         {
             if ((figure.Within(unit, most.Width, most.Height) ?? figure.Within(unit, width, most.Height * 2)) is { } scene)
                 drawn.Add((figure, scene));
+            else
+                left.Add(figure);
         }
 
-        return Shelves(drawn, width);
+        return [.. Shelves(drawn, width), .. LeftOut(left, width)];
     }
+
+    private static IEnumerable<Strip> LeftOut(IEnumerable<Figure> figures, double width) => figures.SelectMany(figure =>
+        Prose.Paragraph($"{figure.Title}: left out, because it does not fit on this paper at any standard scale.", width));
 
     /// <summary>Scenes that already have their size, each by itself.</summary>
     public static Strip Placed(string title, Scene scene, double width) => Shelf([Captioned(title, scene, width)], width);
@@ -103,6 +104,9 @@ internal static class FigureStrips
     {
         var words = $"{title}, {(scene.Scale is { } scale ? $"scale {scale}" : "not to scale")}";
         var caption = Typesetter.Wrap(words, TextStyle.Small, Math.Min(width, Math.Max(scene.WidthMillimetres, 60)));
+        // The full words stand in the table beside it.
+        if (caption.Count > MostCaptionLines)
+            caption = [.. caption.Take(MostCaptionLines - 1), Typesetter.Set("and more", TextStyle.Small)];
         return new(scene, caption, Math.Max(scene.WidthMillimetres, caption.Max(line => line.Width)));
     }
 

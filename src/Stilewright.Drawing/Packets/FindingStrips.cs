@@ -47,19 +47,9 @@ internal sealed class FindingStrips(FindingWords words, LengthFormat format)
         var isHeavy = finding.Severity >= Severity.Hazard;
         var body = TextStyle.Body;
         var inner = width - Indent;
-        List<Strip> strips = [];
-        var word = $"{FindingWords.Word(finding)}: ";
         // The word stands first in bold, and the sentence runs on after it.
-        var bold = Typesetter.Set(word, body.Bold);
-        var sentence = Typesetter.Wrap(
-            $"{words.PlaceOf(finding.Place)}. {finding.ProblemText(format)}", body, inner, bold.Width);
-        for (var i = 0; i < sentence.Count; i++)
-        {
-            strips.Add(i == 0
-                ? new(sentence[i].Pitch, [Strip.Put(bold, 0, 0), Strip.Put(sentence[i], bold.Width, 0)])
-                : new(sentence[i].Pitch, [Strip.Put(sentence[i], 0, 0)]));
-        }
-
+        List<Strip> strips =
+            [.. Prose.Led(FindingWords.Word(finding), $"{words.PlaceOf(finding.Place)}. {finding.ProblemText(format)}", body, inner)];
         strips.AddRange(Prose.Wrapped($"Do: {finding.AdviceText(format)}", body, inner, 0, 0.8));
         if (finding.AcceptedBecause is { } reason)
             strips.AddRange(Prose.Wrapped($"Accepted by the instructor: {reason}", body, inner, 0, 0.8));

@@ -29,7 +29,7 @@ internal sealed class LeafSheets(PacketContents contents, ProjectBreakdown proje
         flow.Add(findings.Of(own.Where(finding => finding.Severity == Severity.Hazard), Width));
         if (leaf.IsWithheld)
         {
-            flow.Add(findings.Framed(Remarks.Withheld, [.. own.Where(finding => finding.Severity == Severity.CannotBuild)], Width));
+            flow.Add(findings.Framed(Remarks.Withheld, [.. contents.FindingsOf(project).Where(finding => Withholds(finding, front, leaf))], Width));
             LayRest(own);
             LayWorking(leaf, [leaf.Width, leaf.Height]);
             return;
@@ -44,6 +44,10 @@ internal sealed class LeafSheets(PacketContents contents, ProjectBreakdown proje
         LayWorking(leaf, [leaf.Width, leaf.Height, .. leaf.Parts.SelectMany(NamedFigures.Of).Select(figure => figure.Quantity)]);
         LayStick(piece, leaf, detail);
     }
+
+    // What stops a front stops each of its leaves.
+    private static bool Withholds(Finding finding, SizedFront front, SizedLeaf leaf) => finding.Severity == Severity.CannotBuild
+        && (finding.Concerns(leaf.Path) || (finding.Concerns(front.Path) && !front.Leaves.Any(other => finding.Concerns(other.Path))));
 
     private void LayRest(Finding[] own)
     {
@@ -116,7 +120,7 @@ internal sealed class LeafSheets(PacketContents contents, ProjectBreakdown proje
                 alike.Select(line => new Figure(
                     $"{string.Join(", ", line.Parts.Select(part => part.Label))}{(line.Count > 1 ? $": {line.Count.ToString(CultureInfo.InvariantCulture)} alike" : "")}",
                     Side(line.Part), Side(line.Part), scale => PartFigure.Draw(line.Part, detail, scale, format))),
-                format.Unit, Width, new(0, 0, Width * 0.62, 62)),
+                format.Unit, Width, new(0, 0, (Width - 8) / 2, 60)),
         ];
         if (drawings.Length == 0)
             return;

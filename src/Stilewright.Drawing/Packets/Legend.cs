@@ -21,7 +21,14 @@ internal static class Legend
         (LineStyle.Dimension, "dimensions, with strokes at their ends"),
     ];
 
+    /// <summary>The legend, all on one sheet.</summary>
     public static IEnumerable<Strip> Of(double width, LengthFormat format, LengthUnit standardUnit)
+    {
+        Strip[] strips = [.. Lay(width, format, standardUnit)];
+        return strips.Select((strip, i) => strip with { KeepWithNext = i < strips.Length - 1 });
+    }
+
+    private static IEnumerable<Strip> Lay(double width, LengthFormat format, LengthUnit standardUnit)
     {
         foreach (var strip in Prose.Heading("How to read this packet", width))
             yield return strip;

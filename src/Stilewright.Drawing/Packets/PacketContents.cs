@@ -21,10 +21,9 @@ internal sealed class PacketContents
         var owners = ProjectPaths.ById(breakdown.Projects);
         foreach (var finding in breakdown.Findings)
         {
-            if (owners.GetValueOrDefault(ProjectPaths.IdOf(finding.Place)) is { } project)
+            var concerned = finding.AlsoAt.Prepend(finding.Place).Select(place => owners.GetValueOrDefault(ProjectPaths.IdOf(place)));
+            foreach (var project in concerned.OfType<ProjectBreakdown>().Distinct())
                 (findings.TryGetValue(project, out var own) ? own : findings[project] = []).Add(finding);
-            else
-                General.Add(finding);
         }
     }
 
@@ -34,9 +33,6 @@ internal sealed class PacketContents
     public FindingWords Words { get; }
     public Scenes.PaperBox Room { get; }
     public IReadOnlyDictionary<string, ProjectBreakdown> Owners { get; }
-
-    /// <summary>Findings that belong to no project.</summary>
-    public List<Finding> General { get; } = [];
 
     public IReadOnlyList<Finding> FindingsOf(ProjectBreakdown project) => findings.GetValueOrDefault(project) ?? [];
 

@@ -12,6 +12,8 @@ namespace Stilewright.Drawing.Packets;
 /// <summary>The sheets of one project: cover, leaves, cut list.</summary>
 internal sealed class ProjectSection
 {
+    private const string Withheld = "withheld: it cannot be built as it stands";
+
     private readonly PacketContents contents;
     private readonly ProjectBreakdown project;
     private readonly LengthFormat format;
@@ -133,28 +135,30 @@ internal sealed class ProjectSection
                 notes.Add($"{figures.Of(gap)} between its leaves");
             notes.AddRange(front.Edges.Select(edge =>
                 $"{TradeWords.Words(edge.Side)} {figures.Reach(edge.Reach, front.Mount)}{(edge.Beyond == BeyondKind.Unknown ? "" : $", beyond it {FrontWords.Beyond(edge, labels)}")}"));
+            // One leaf of the front's own label is its front; others are told one by one.
+            var single = front.Leaves is [var only] && only.Label == front.Label ? only : null;
+            if (single is { IsWithheld: true })
+                notes.Insert(0, Withheld);
             yield return new(
             [
-                front.Label, front.Name, front.Figure is { } figure ? figures.Size(figure.Width, figure.Height) : "",
-                front.Mount is { } mount ? TradeWords.Words(mount) : "", figures.Size(front.Width, front.Height), "", "",
+                front.Label, front.Name.Length > 0 || single is null ? front.Name : single.Name, front.Figure is { } figure ? figures.Size(figure.Width, figure.Height) : "",
+                front.Mount is { } mount ? TradeWords.Words(mount) : "", figures.Size(front.Width, front.Height),
+                single is null ? $"{TradeWords.Count(front.Leaves.Count, "leaf", "leaves")}" : Hinge(single), single?.DesignName ?? "",
             ])
             {
                 Note = string.Join("; ", notes),
             };
-            // One leaf is its front; only where there are more are they told one by one.
-            foreach (var leaf in front.Leaves)
+            foreach (var leaf in front.Leaves.Where(leaf => leaf != single))
             {
-                yield return new(
-                [
-                    leaf.Label, $"leaf, {leaf.Name}", "", "", figures.Size(leaf.Width, leaf.Height),
-                    leaf.IsDrawerFront ? "" : TradeWords.Hinge(leaf.Hinge), leaf.DesignName,
-                ])
+                yield return new([leaf.Label, leaf.Name, "", "", figures.Size(leaf.Width, leaf.Height), Hinge(leaf), leaf.DesignName])
                 {
-                    Note = leaf.IsWithheld ? "withheld: it cannot be built as it stands" : "",
+                    Note = leaf.IsWithheld ? Withheld : "",
                 };
             }
         }
     }
+
+    private static string Hinge(SizedLeaf leaf) => leaf.IsDrawerFront ? "drawer front" : TradeWords.Hinge(leaf.Hinge);
 
     private void LayCutList()
     {

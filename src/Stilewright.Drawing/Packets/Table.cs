@@ -47,6 +47,7 @@ internal sealed class Table
     private double[] befores = [];
     private readonly double gap;
     private readonly double most;
+    private readonly bool hasNotes;
 
     /// <param name="most">The greatest height of a row in millimetres; a higher one is broken.</param>
     private Table(IReadOnlyList<Column> columns, IReadOnlyList<Row> rows, double width, double most)
@@ -54,6 +55,7 @@ internal sealed class Table
         this.columns = columns;
         this.width = width;
         this.most = most;
+        hasNotes = rows.Any(row => row.Note.Length > 0);
         foreach (var size in Sizes)
         {
             (figures, words) = (new(size), new(Math.Min(size, TextStyle.Body.SizeMillimetres)));
@@ -167,7 +169,8 @@ internal sealed class Table
 
     private double Left(int column) => widths.Take(column).Sum() + column * gap;
 
-    private double Total => Math.Min(width, widths.Sum() + gap * (columns.Count - 1));
+    // With notes the rules run over the whole width, as the notes do.
+    private double Total => hasNotes ? width : Math.Min(width, widths.Sum() + gap * (columns.Count - 1));
 
     private Strip Head()
     {
@@ -223,10 +226,11 @@ internal sealed class Table
             {
                 foreach (var line in note)
                 {
-                    nodes.Add(Strip.Put(line, NoteIndent, bottom + 0.6));
+                    nodes.Add(Strip.Put(line, NoteIndent, bottom + 0.9));
                     bottom += line.Pitch;
                 }
 
+                bottom += 0.3;
                 note = [];
             }
 

@@ -5,54 +5,64 @@ using Stilewright.Wording;
 
 namespace Stilewright.Drawing.Packets;
 
-/// <summary>Lays the working of sizes: name, words and figures in line below one another, and where the givens were entered.</summary>
+/// <summary>Lays the working of sizes: what was entered and where, then every step with name, words and figures in line below one another.</summary>
 internal static class WorkingStrips
 {
     private const double Gap = 4;
-    private const double NameShare = 0.24;
-    private const double SourceShare = 0.24;
-    private const double Padding = 1.1;
+    private const double NameShare = 0.27;
+    private const double Padding = 1;
 
     /// <param name="most">The greatest height of a step in millimetres; a higher one is broken.</param>
     public static IEnumerable<Strip> Of(IReadOnlyList<Worked> quantities, LengthFormat format, double width, double most)
     {
-        var (nameWidth, sourceWidth) = (width * NameShare - Gap, width * SourceShare - Gap);
-        var middle = nameWidth + Gap;
-        var middleWidth = width - nameWidth - sourceWidth - 2 * Gap;
-        HashSet<Worked> told = [];
-        foreach (var step in WorkedOrder.Of(quantities, format))
+        WorkedLine[] lines = [.. WorkedOrder.Of(quantities, format)];
+        var givens = lines.SelectMany(line => line.Givens)
+            .GroupBy(Source, given => $"{WorkedText.Label(given)} {WorkedText.Figure(given, format)}");
+        foreach (var source in givens)
         {
-            var names = Typesetter.Wrap(step.Name, TextStyle.Body, nameWidth);
-            List<(SetLine Line, double Left)> body = [];
-            if (step.Formula.Length > 0)
-                body.AddRange(Hanging($"= {step.Formula}", TextStyle.Body, middle, middleWidth));
-            body.AddRange(Hanging($"= {step.Arithmetic}", TextStyle.Figure, middle, middleWidth));
-            foreach (var reason in step.Reasons)
-                body.AddRange(Hanging($"because {reason}", TextStyle.Small, middle, middleWidth));
-            List<SetLine> sources = [];
-            foreach (var given in step.Givens.Where(told.Add))
-                sources.AddRange(Typesetter.Wrap(Source(given), TextStyle.Small, sourceWidth));
+            foreach (var strip in Prose.First(Prose.Led(source.Key, string.Join("; ", source.Distinct()) + ".", TextStyle.Body, width), 0.8))
+                yield return strip;
+        }
 
-            List<(double Height, List<SceneNode> Nodes)> rows = [];
-            Fill(rows, body, most);
-            Fill(rows, [.. names.Select(line => (line, 0.0))], most);
-            Fill(rows, [.. sources.Select(line => (line, width - sourceWidth))], most);
-            for (var i = 0; i < rows.Count; i++)
+        var isFirst = true;
+        foreach (var line in lines.Where(line => line.Quantity is not (Given or FromTable)))
+        {
+            foreach (var strip in Step(line, width, most))
             {
-                var (height, nodes) = rows[i];
-                height += 2 * Padding;
-                if (i == rows.Count - 1)
-                    nodes.Add(Strip.Rule(0, height, width, height));
-                yield return new(height, nodes);
+                yield return isFirst ? strip with { SpaceBefore = 2 } : strip;
+                isFirst = false;
             }
+        }
+    }
+
+    private static IEnumerable<Strip> Step(WorkedLine step, double width, double most)
+    {
+        var nameWidth = width * NameShare - Gap;
+        var (left, room) = (nameWidth + Gap, width - nameWidth - Gap);
+        List<(SetLine Line, double Left)> body = [];
+        if (step.Formula.Length > 0)
+            body.AddRange(Hanging($"= {step.Formula}", TextStyle.Body, left, room));
+        body.AddRange(Hanging($"= {step.Arithmetic}", TextStyle.Figure, left, room));
+        foreach (var reason in step.Reasons)
+            body.AddRange(Hanging($"because {reason}", TextStyle.Small, left, room));
+
+        List<(double Height, List<SceneNode> Nodes)> rows = [];
+        Fill(rows, body, most);
+        Fill(rows, [.. Typesetter.Wrap(step.Name, TextStyle.Body, nameWidth).Select(line => (line, 0.0))], most);
+        for (var i = 0; i < rows.Count; i++)
+        {
+            var (height, nodes) = rows[i];
+            height += 2 * Padding;
+            nodes.Insert(0, Strip.Rule(0, 0, width, 0));
+            yield return new(height, nodes);
         }
     }
 
     private static string Source(Worked given) => given switch
     {
-        Given { Label: var label, Origin: var origin } => $"{label}: {origin.Words}",
-        FromTable looked => $"{looked.Label}: {looked.Table}, {looked.Row}",
-        _ => WorkedText.Label(given),
+        Given { Origin.Words: var words } => char.ToUpperInvariant(words[0]) + words[1..],
+        FromTable looked => $"Table of {looked.Table}, {looked.Row}",
+        _ => throw new ArgumentOutOfRangeException(nameof(given)),
     };
 
     // Lines after the first stand in from the sign of equality.
