@@ -131,6 +131,10 @@ public static class Typesetter
         return lines;
     }
 
+    /// <summary>The narrowest that text can be wrapped without a word being broken, in millimetres.</summary>
+    public static double WidestWord(string text, TextStyle style) =>
+        text.Split('\n').SelectMany(Words).Select(word => Set(word, style).Width).DefaultIfEmpty().Max();
+
     // A mixed number must not be torn in two, nor a sign from what it works on, nor a unit from its figure.
     private static IEnumerable<string> Words(string paragraph)
     {

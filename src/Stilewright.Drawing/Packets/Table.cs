@@ -108,7 +108,7 @@ internal sealed class Table
         var heading = Heading;
         for (var i = 0; i < columns.Count; i++)
         {
-            var headingLeast = WidestWord(columns[i].Heading, heading);
+            var headingLeast = Typesetter.WidestWord(columns[i].Heading, heading);
             natural[i] = least[i] = headingLeast;
             double before = 0, after = 0;
             foreach (var row in rows)
@@ -118,7 +118,7 @@ internal sealed class Table
                 {
                     case CellKind.Words:
                         natural[i] = Math.Max(natural[i], Typesetter.Set(cell, words).Width);
-                        least[i] = Math.Max(least[i], WidestWord(cell, words));
+                        least[i] = Math.Max(least[i], Typesetter.WidestWord(cell, words));
                         break;
                     case CellKind.Size when cell.IndexOf(Between, StringComparison.Ordinal) is > 0 and var at:
                         before = Math.Max(before, Typesetter.Set(cell[..at], figures).Width);
@@ -163,9 +163,6 @@ internal sealed class Table
     }
 
     private TextStyle Heading => new(Math.Min(figures.SizeMillimetres, TextStyle.Small.SizeMillimetres), Weight.Strong);
-
-    private static double WidestWord(string text, TextStyle style) =>
-        text.Length == 0 ? 0 : text.Split(' ', '\n').Max(word => Typesetter.Set(word, style).Width) + 0.01;
 
     private double Left(int column) => widths.Take(column).Sum() + column * gap;
 
