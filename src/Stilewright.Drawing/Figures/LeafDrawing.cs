@@ -42,10 +42,10 @@ internal sealed class LeafDrawing
 
     public Scene Draw()
     {
-        List<SceneNode> nodes = [.. Hand(), .. Moulding()];
-        foreach (var part in leaf.Parts.OrderBy(part => part.Kind switch { PartKind.Panel or PartKind.Glass or PartKind.Slab => 0, PartKind.Stile => 2, _ => 1 }))
+        List<SceneNode> nodes = [.. Hand(), .. Moulding(), .. Rabbets()];
+        // A part follows those whose tongues and tenons lie in it, so that its label stands over their lines.
+        foreach (var part in leaf.Parts.OrderBy(part => part.Kind switch { PartKind.MidStile => 1, PartKind.Rail or PartKind.MidRail => 2, PartKind.Stile => 3, _ => 0 }))
             nodes.Add(new SceneGroup(part.Path, part.Name, DrawPart(part)));
-        nodes.AddRange(Rabbets());
         nodes.Add(new Shape(Outline.Box(figure), LineStyle.Visible));
         List<string> notes = [];
         if (leaf.Parts.Count == 0)
@@ -293,7 +293,7 @@ internal sealed class LeafDrawing
         return spans;
     }
 
-    private IEnumerable<KeyValuePair<Side, Length>> Tapered => leaf.Tapers.Where(taper => format.Print(taper.Value) is not ("0" or "≈0"));
+    private IEnumerable<KeyValuePair<Side, Length>> Tapered => leaf.Tapers.Where(taper => format.Print(taper.Value) is not ("0" or LengthFormat.RoundedMark + "0"));
 
     private string TaperWords() => "plane to fit: " + string.Join(", ", Tapered.Select(taper => $"{SideWords(taper.Key)} edge tapers {format.Print(taper.Value)}"));
 

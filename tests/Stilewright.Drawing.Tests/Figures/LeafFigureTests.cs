@@ -29,6 +29,38 @@ public class LeafFigureTests
         }
     }
 
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void No_line_is_drawn_over_a_label(int seed)
+    {
+        foreach (var (_, front, back) in Views(Drawn.Leaves(seed)))
+        {
+            foreach (var scene in new[] { front, back })
+            {
+                List<PaperBox> labels = [];
+                foreach (var (node, at) in scene.Drawn)
+                {
+                    if (node is not Shape shape)
+                        continue;
+                    if (shape.Fill == Tone.Paper)
+                        labels.Add(shape.Outline.Shifted(at).Bounds.Grown(-0.3));
+                    else if (shape.Line is { } style and not LineStyle.Dimension)
+                        Assert.DoesNotContain(labels, label => Crosses(shape.Outline.Shifted(at), label));
+                }
+            }
+        }
+
+        static bool Crosses(Outline outline, PaperBox box)
+        {
+            var points = outline.Flattened(0.01).ToList();
+            if (outline.IsClosed)
+                points.Add(points[0]);
+            // Points close enough together on every line that none slips through a label.
+            return points.Zip(points.Skip(1)).Any(pair => Enumerable.Range(0, 401).Select(i => pair.First + (pair.Second - pair.First) * (i / 400.0))
+                .Any(point => box.Holds(new(point.X, point.Y, 0, 0))));
+        }
+    }
+
     [Fact]
     public void Sample_leaves_are_clean_at_every_scale()
     {
