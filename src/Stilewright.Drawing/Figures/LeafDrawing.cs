@@ -42,7 +42,7 @@ internal sealed class LeafDrawing
 
     public Scene Draw()
     {
-        List<SceneNode> nodes = [.. Hand(), .. Moulding(), .. Rabbets()];
+        List<SceneNode> nodes = [.. Hand(), .. Moulding(), .. Rabbets(), .. Blanks()];
         // A part follows those whose tongues and tenons lie in it, so that its label stands over their lines.
         foreach (var part in leaf.Parts.OrderBy(part => part.Kind switch { PartKind.MidStile => 1, PartKind.Rail or PartKind.MidRail => 2, PartKind.Stile => 3, _ => 0 }))
             nodes.Add(new SceneGroup(part.Path, part.Name, DrawPart(part)));
@@ -114,6 +114,14 @@ internal sealed class LeafDrawing
         }
     }
 
+    // The inner edges of arched rails before they are sawn; they run across panels and their labels.
+    private IEnumerable<SceneNode> Blanks() => leaf.Parts.Where(part => part.Arch is not null).Select(part =>
+    {
+        var (seen, whole) = (part.VisibleBounds, part.Outline);
+        var edge = whole.Y < seen.Y ? whole.Y : whole.Top;
+        return new Shape(Outline.Line(At(seen.X, edge), At(seen.Right, edge)), LineStyle.Adjacent);
+    });
+
     private List<SceneNode> DrawPart(Part part)
     {
         List<SceneNode> nodes = [];
@@ -183,12 +191,6 @@ internal sealed class LeafDrawing
             var past = (shoulder.Length - seen.Width) / 2;
             yield return new Shape(Outline.Line(At(seen.X - past, seen.Y), At(seen.X - past, seen.Top)), LineStyle.Edge);
             yield return new Shape(Outline.Line(At(seen.Right + past, seen.Y), At(seen.Right + past, seen.Top)), LineStyle.Edge);
-        }
-
-        if (part.Arch is not null)
-        {
-            var blank = whole.Y < seen.Y ? whole.Y : whole.Top;
-            yield return new Shape(Outline.Line(At(seen.X, blank), At(seen.Right, blank)), LineStyle.Adjacent);
         }
 
         static Shape Tongue(params PaperPoint[] points) => new(Outline.Through(false, points), LineStyle.Hidden);
