@@ -131,16 +131,19 @@ internal sealed partial class LeafBreakdown
     private (EdgeWork Joint, Worked? Reach) Joint(CutterSet cutters) => design.Construction switch
     {
         Construction.MortiseAndTenon => (EdgeWork.TenonBothEnds, Entered("tenon.length", "tenon length", design.Tenon, "tenon", Settings.Tenon)),
-        Construction.Dowelled => (EdgeWork.DowelBothEnds, null),
-        Construction.LooseTenon => (EdgeWork.LooseTenonBothEnds, null),
+        // A butted rail ends at its shoulder, so it reaches past the sight line by what is cut back there.
+        Construction.Dowelled => (EdgeWork.DowelBothEnds, CutBack()),
+        Construction.LooseTenon => (EdgeWork.LooseTenonBothEnds, CutBack()),
         _ => (EdgeWork.CopeBothEnds, Cut(cutters, "cope.length", "cope length", cutters.CopeLength)),
     };
 
     // Moulding cut back at the joint lets the shoulder pass the sight line on each side.
     private Worked? Shoulder(Worked clearWidth) =>
-        design.CutBack is { } cutBack && !cutBack.Value.IsZero && design.Construction is Construction.MortiseAndTenon or Construction.Dowelled or Construction.LooseTenon
-            ? (clearWidth + (2 * Entered("joint.cut-back", "moulding cut back", design.CutBack!.Value, "cutBack"))).As("shoulder to shoulder", "leaf/rail.shoulder")
+        (design.Construction is Construction.MortiseAndTenon or Construction.Dowelled or Construction.LooseTenon) && CutBack() is { } cutBack
+            ? (clearWidth + (2 * cutBack)).As("shoulder to shoulder", "leaf/rail.shoulder")
             : clearWidth;
+
+    private Worked? CutBack() => design.CutBack is { Value.IsZero: false } cutBack ? Entered("joint.cut-back", "moulding cut back", cutBack, "cutBack") : null;
 
     // Sight line to sight line: of the leaf, or of each light where each has its own arch.
     private Worked Span(Arch arch, string end, Worked clearWidth)

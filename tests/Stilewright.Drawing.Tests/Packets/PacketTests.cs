@@ -14,7 +14,6 @@ namespace Stilewright.Drawing.Tests.Packets;
 public sealed class PacketTests
 {
     private const double Shrunk = 0.05;
-    private static readonly PacketFacts Facts = new("12", "3", "0.1.0", new(2026, 11, 25));
 
     /// <summary>The sample, courses by chance in both units, and every course on both papers.</summary>
     public static TheoryData<int, string> Courses
@@ -60,7 +59,7 @@ public sealed class PacketTests
         foreach (var project in breakdown.Projects)
         {
             var words = new TradeWords(FormatOf(breakdown, project));
-            var sheets = Packet.OfProject(breakdown, project, Facts, new(PaperOf(paperName))).ToList();
+            var sheets = Packet.OfProject(breakdown, project, FactsOf(breakdown), new(PaperOf(paperName))).ToList();
             foreach (var leaf in project.Fronts.SelectMany(front => front.Leaves))
             {
                 var text = TextOf(sheets.Where(sheet => sheet.Scene.Title.Contains($": leaf {leaf.Label},", StringComparison.Ordinal)));
@@ -92,7 +91,7 @@ public sealed class PacketTests
     public void Every_finding_is_printed_with_severity_advice_and_source(int seed, string paperName)
     {
         var breakdown = Work(seed);
-        var all = Packet.OfCourse(breakdown, Facts, new(PaperOf(paperName))).ToList();
+        var all = Packet.OfCourse(breakdown, FactsOf(breakdown), new(PaperOf(paperName))).ToList();
         var overview = TextOf(all.Where(sheet => sheet.Scene.Title.StartsWith($"{breakdown.Course.Name}: overview", StringComparison.Ordinal)));
         var format = FormatOf(breakdown, null);
         foreach (var finding in breakdown.Findings)
@@ -146,7 +145,7 @@ public sealed class PacketTests
     public void What_cannot_be_built_heads_the_packet_and_machines_are_warned_of_on_every_sheet_of_work()
     {
         var breakdown = Enumerable.Range(0, 8).Select(Work).First(each => each.Findings.Any(finding => finding.Severity == Severity.CannotBuild));
-        var sheets = Packet.OfCourse(breakdown, Facts, new(Paper.Letter)).ToList();
+        var sheets = Packet.OfCourse(breakdown, FactsOf(breakdown), new(Paper.Letter)).ToList();
         string[] first = [.. Letterings(sheets[0].Scene).Select(text => text.Line.Text)];
         Assert.StartsWith("CANNOT BE BUILT", first.First(text => FindingHeads.Any(text.StartsWith)), StringComparison.Ordinal);
         Assert.All(sheets.Where(sheet => sheet.Scene.Title.Contains(": leaf ", StringComparison.Ordinal)), sheet =>
@@ -157,7 +156,7 @@ public sealed class PacketTests
     public void Sections_are_laid_out_only_when_they_are_asked_for()
     {
         var breakdown = Work(-1);
-        var first = Packet.OfCourse(breakdown, Facts, new(Paper.A4)).First();
+        var first = Packet.OfCourse(breakdown, FactsOf(breakdown), new(Paper.A4)).First();
         Assert.Equal($"{breakdown.Course.Name}: overview", first.Scene.Title);
         Assert.Contains(first.Bookmarks, mark => mark.Level == 1 && mark.Title == breakdown.Course.Name);
     }
@@ -169,7 +168,7 @@ public sealed class PacketTests
         var project = course.Projects[0] with { Name = new string('W', 300) };
         var breakdown = Breakdown.Of(course with { Projects = [project] }, ShippedStandards.Inch);
         var printed = Paper.Letter.Printed.Grown(LineStyle.Heavy.WidthMillimetres);
-        Assert.All(Packet.OfCourse(breakdown, Facts, new(Paper.Letter, StorySticks: true)), sheet =>
+        Assert.All(Packet.OfCourse(breakdown, FactsOf(breakdown), new(Paper.Letter, StorySticks: true)), sheet =>
             Assert.All(Letterings(sheet.Scene), text => Assert.True(printed.Holds(text.Box), text.Line.Text)));
     }
 
@@ -198,7 +197,11 @@ public sealed class PacketTests
 
     private static Paper PaperOf(string name) => name == "A4" ? Paper.A4 : Paper.Letter;
 
-    private static List<Sheet> Sheets(int seed, Paper paper) => [.. Packet.OfCourse(Work(seed), Facts, new(paper))];
+    private static PacketFacts FactsOf(Breakdown breakdown) => new(Fingerprint.Of(breakdown), "0.1.0", new(2026, 11, 25));
+
+    private static List<Sheet> Sheets(int seed, Paper paper) => Sheets(Work(seed), paper);
+
+    private static List<Sheet> Sheets(Breakdown breakdown, Paper paper) => [.. Packet.OfCourse(breakdown, FactsOf(breakdown), new(paper))];
 
     private static Breakdown Work(int seed)
     {

@@ -225,13 +225,16 @@ public class PropertyTests
             var reach = design.Construction switch
             {
                 Construction.MortiseAndTenon => design.Tenon?.Value ?? breakdown.Projects[0].Standard[Settings.Tenon].Length,
-                Construction.Dowelled or Construction.LooseTenon => default,
+                // A butted rail ends at its shoulder, which a moulding that is cut back moves past the sight line.
+                Construction.Dowelled or Construction.LooseTenon => design.CutBack?.Value ?? default,
                 _ => breakdown.Standard.Cutter(design.Cutters!)!.CopeLength.Value,
             };
             var (left, right) = (Ending(leaf, "/stile.left"), Ending(leaf, "/stile.right"));
             var rails = leaf.Parts.Where(part => part.Kind == PartKind.MidRail || part.Kind == PartKind.Rail && design.Construction != Construction.Mitred);
             foreach (var rail in rails)
             {
+                if (design.Construction is Construction.Dowelled or Construction.LooseTenon)
+                    Assert.Equal(rail.Finished.Length.Length, rail.Shoulder!.Length);
                 Assert.Equal((reach, reach), (left.Outline.Right - rail.Outline.X, rail.Outline.Right - right.Outline.X));
                 Assert.Equal((rail.Finished.Length.Length, rail.Finished.Width.Length), (rail.Outline.Width, rail.Outline.Height));
             }

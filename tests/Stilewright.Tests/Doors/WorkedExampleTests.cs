@@ -35,6 +35,19 @@ public class WorkedExampleTests
         IsSize("8 1/2", "27 5/8", breakdown.Part("hole/leaf.left/panel").Finished);
     }
 
+    // A 3/8 moulding cut back so that a butted rail meets the bare stile: 24 − 2 × 2 1/2 + 2 × 3/8 (geometry).
+    [Theory]
+    [InlineData(Construction.Dowelled)]
+    [InlineData(Construction.LooseTenon)]
+    public void A_butted_rail_is_longer_by_the_moulding_cut_back_on_both_stiles(Construction construction)
+    {
+        var rail = Break(Course(
+            Design() with { Construction = construction, Stiles = new(In("2 1/2")), TopRail = In("2 1/2"), BottomRail = In("2 1/2"), CutBack = In("3/8") },
+            Set((Settings.Overlay, "1/2")), Opening("23", "31", Single()))).Part("hole/leaf/rail.top");
+        IsSize("2 1/2", "19 3/4", rail.Finished);
+        Assert.Equal(rail.Finished.Length.Length, rail.Shoulder!.Length);
+    }
+
     [Fact]
     public void Common_practice_no_source_trim_allowance_of_a_quarter()
     {
