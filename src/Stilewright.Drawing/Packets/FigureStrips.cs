@@ -54,14 +54,14 @@ internal static class FigureStrips
     }
 
     /// <summary>Many small drawings, each at its own scale, side by side as they fit.</summary>
-    /// <param name="most">The room of one.</param>
-    public static IEnumerable<Strip> Many(IEnumerable<Figure> figures, LengthUnit unit, double width, PaperBox most)
+    /// <param name="figures">Each with the room it should take; it may take more where it does not fit at any scale.</param>
+    public static IEnumerable<Strip> Many(IEnumerable<(Figure Figure, double Width, double Height)> figures, LengthUnit unit, double width)
     {
         List<(Figure, Scene)> drawn = [];
         List<Figure> left = [];
-        foreach (var figure in figures)
+        foreach (var (figure, roomWidth, roomHeight) in figures)
         {
-            if ((figure.Within(unit, most.Width, most.Height) ?? figure.Within(unit, width, most.Height * 2)) is { } scene)
+            if ((figure.Within(unit, roomWidth, roomHeight) ?? figure.Within(unit, width, roomHeight * 2)) is { } scene)
                 drawn.Add((figure, scene));
             else
                 left.Add(figure);

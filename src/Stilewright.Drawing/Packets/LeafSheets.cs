@@ -15,6 +15,9 @@ internal sealed class LeafSheets(PacketContents contents, ProjectBreakdown proje
     private readonly TradeWords figures = new(format);
     private readonly FindingStrips findings = new(contents.Words, format);
 
+    // Drawings smaller than 1:16 are hard to work from.
+    private const int LeastClear = 16;
+
     private double Width => flow.Width;
     private double Most => flow.Height / 2;
 
@@ -60,12 +63,16 @@ internal sealed class LeafSheets(PacketContents contents, ProjectBreakdown proje
 
     private void LayViews(SizedLeaf leaf, LeafDetail detail)
     {
-        flow.Add(FigureStrips.Beside(
-            [
-                new("Front view", leaf.Width.Length, leaf.Height.Length, scale => LeafFigure.Front(leaf, detail, scale, format)),
-                new("Back view", leaf.Width.Length, leaf.Height.Length, scale => LeafFigure.Back(leaf, detail, scale, format)),
-            ],
-            format.Unit, Width, flow.Height * 0.5));
+        Figure[] views =
+        [
+            new("Front view", leaf.Width.Length, leaf.Height.Length, scale => LeafFigure.Front(leaf, detail, scale, format)),
+            new("Back view", leaf.Width.Length, leaf.Height.Length, scale => LeafFigure.Back(leaf, detail, scale, format)),
+        ];
+        // A tall door is worth most of a sheet; its parts then begin the next.
+        var height = flow.Height * 0.58;
+        if (views[0].Within(format.Unit, Width / 2, height)?.Scale is not { Reduction: <= LeastClear })
+            height = flow.Height * 0.85;
+        flow.Add(FigureStrips.Beside(views, format.Unit, Width, height));
     }
 
     private void LayParts(SizedLeaf leaf, CutListLine[] alike)
@@ -114,18 +121,22 @@ internal sealed class LeafSheets(PacketContents contents, ProjectBreakdown proje
 
     private void LayPartDrawings(CutListLine[] alike, LeafDetail detail)
     {
-        Strip[] drawings =
-        [
-            .. FigureStrips.Many(
-                alike.Select(line => new Figure(
-                    $"{string.Join(", ", line.Parts.Select(part => part.Label))}{(line.Count > 1 ? $": {line.Count.ToString(CultureInfo.InvariantCulture)} alike" : "")}",
-                    Side(line.Part), Side(line.Part), scale => PartFigure.Draw(line.Part, detail, scale, format))),
-                format.Unit, Width, new(0, 0, (Width - 8) / 2, 60)),
-        ];
+        Strip[] drawings = [.. FigureStrips.Many(alike.Select(line => Drawing(line, detail)), format.Unit, Width)];
         if (drawings.Length == 0)
             return;
         flow.Add(Prose.Heading("The parts one by one", Width));
         flow.Add(drawings);
+    }
+
+    // A long member lies over the whole width; of panels two stand side by side where they can.
+    private (Figure Figure, double Width, double Height) Drawing(CutListLine line, LeafDetail detail)
+    {
+        var labels = string.Join(", ", line.Parts.Select(part => part.Label));
+        var figure = new Figure(
+            line.Count > 1 ? $"{labels}: {line.Count.ToString(CultureInfo.InvariantCulture)} alike" : labels,
+            Side(line.Part), Side(line.Part), scale => PartFigure.Draw(line.Part, detail, scale, format));
+        var isLong = line.Part.Finished.Length.Amount > 2 * line.Part.Finished.Width.Amount;
+        return isLong ? (figure, Width, 62) : (figure, (Width - 8) / 2, 84);
     }
 
     // However a part is turned on the sheet, its shorter side must fit.

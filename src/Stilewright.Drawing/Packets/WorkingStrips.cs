@@ -5,11 +5,12 @@ using Stilewright.Wording;
 
 namespace Stilewright.Drawing.Packets;
 
-/// <summary>Lays the working of sizes: what was entered and where, then every step with name, words and figures in line below one another.</summary>
+/// <summary>Lays the working of sizes: what was entered and where, then every step with its name, words and figures beside one another.</summary>
 internal static class WorkingStrips
 {
     private const double Gap = 4;
-    private const double NameShare = 0.27;
+    private const double NameShare = 0.24;
+    private const double WordsShare = 0.42;
     private const double Padding = 1;
 
     /// <param name="most">The greatest height of a step in millimetres; a higher one is broken.</param>
@@ -38,17 +39,16 @@ internal static class WorkingStrips
     private static IEnumerable<Strip> Step(WorkedLine step, double width, double most)
     {
         var nameWidth = width * NameShare - Gap;
-        var (left, room) = (nameWidth + Gap, width - nameWidth - Gap);
-        List<(SetLine Line, double Left)> body = [];
-        if (step.Formula.Length > 0)
-            body.AddRange(Hanging($"= {step.Formula}", TextStyle.Body, left, room));
-        body.AddRange(Hanging($"= {step.Arithmetic}", TextStyle.Figure, left, room));
+        var wordsAt = width * NameShare;
+        var figuresAt = width * (NameShare + WordsShare);
+        List<(SetLine Line, double Left)> words = [.. step.Formula.Length > 0 ? Hanging($"= {step.Formula}", TextStyle.Body, wordsAt, width * WordsShare - Gap) : []];
         foreach (var reason in step.Reasons)
-            body.AddRange(Hanging($"because {reason}", TextStyle.Small, left, room));
+            words.AddRange(Hanging($"because {reason}", TextStyle.Small, wordsAt, width * WordsShare - Gap));
 
         List<(double Height, List<SceneNode> Nodes)> rows = [];
-        Fill(rows, body, most);
         Fill(rows, [.. Typesetter.Wrap(step.Name, TextStyle.Body, nameWidth).Select(line => (line, 0.0))], most);
+        Fill(rows, words, most);
+        Fill(rows, [.. Hanging($"= {step.Arithmetic}", TextStyle.Figure, figuresAt, width - figuresAt)], most);
         for (var i = 0; i < rows.Count; i++)
         {
             var (height, nodes) = rows[i];
@@ -83,6 +83,9 @@ internal static class WorkingStrips
                 (row, top) = (row + 1, 0);
             if (row == rows.Count)
                 rows.Add((0, []));
+            // First lines share a baseline, whatever their sizes.
+            if (top == 0)
+                top = TextStyle.Figure.SizeMillimetres * 0.72 - line.Ascent;
             rows[row].Nodes.Add(Strip.Put(line, left, Padding + top));
             top += line.Pitch;
             rows[row] = (Math.Max(rows[row].Height, top), rows[row].Nodes);
