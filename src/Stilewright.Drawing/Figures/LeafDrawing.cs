@@ -80,20 +80,13 @@ internal sealed class LeafDrawing
 
     private PaperBox Box(Rectangle rectangle) => PaperBox.Between(At(rectangle.X, rectangle.Y), At(rectangle.Right, rectangle.Top));
 
-    private IEnumerable<SceneNode> Hand()
+    private IEnumerable<SceneNode> Hand() => View.Hand(figure, (leaf.IsDrawerFront, leaf.Hinge) switch
     {
-        var (w, h) = (leaf.Width.Length, leaf.Height.Length);
-        (PaperPoint From, PaperPoint Apex, PaperPoint To)? lines = leaf.IsDrawerFront ? null : leaf.Hinge switch
-        {
-            HingeSide.Left => (At(w, h), At(default, h / 2), At(w, default)),
-            HingeSide.Right => (At(default, h), At(w, h / 2), At(default, default)),
-            HingeSide.Top => (At(default, default), At(w / 2, h), At(w, default)),
-            HingeSide.Bottom => (At(default, h), At(w / 2, default), At(w, h)),
-            _ => null,
-        };
-        // Each line starts at the apex, so that their dashes meet there.
-        return lines is not var (from, apex, to) ? [] : [new Shape(Outline.Line(apex, from), LineStyle.Hand), new Shape(Outline.Line(apex, to), LineStyle.Hand)];
-    }
+        (true, _) => HingeSide.None,
+        (_, HingeSide.Left) when isBack => HingeSide.Right,
+        (_, HingeSide.Right) when isBack => HingeSide.Left,
+        var (_, hinge) => hinge,
+    });
 
     private IEnumerable<SceneNode> Moulding()
     {

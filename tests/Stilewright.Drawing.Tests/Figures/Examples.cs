@@ -8,7 +8,7 @@ internal static class Examples
 {
     public static LengthEntry In(string text) => new(text, LengthReader.ReadOwn(text, LengthUnit.Inch));
 
-    /// <summary>The pair 24 1/2 × 30 1/4 with deep-groove cutters: leaves 12 3/16 × 30 1/4.</summary>
+    /// <summary>The pair 24 1/2 × 30 1/4 with deep-groove cutters and 1/16 of clearance round the panel: leaves 12 3/16 × 30 1/4.</summary>
     public static Course Pair() => new(
         "course", "Course", "inch", LengthUnit.Inch,
         [new("plain", "Plain door", Construction.CopeAndStick, "red oak", "four-quarter", "deep-groove", null, null, null, null, [], null, null,
@@ -27,5 +27,9 @@ internal static class Examples
                 ]),
             ], null, [], [], [], SettingValues.None),
         ],
-        new(new Dictionary<Setting, SettingValue> { [Settings.Overlay] = new("0", default) }));
+        new(new Dictionary<Setting, SettingValue>
+        {
+            [Settings.Overlay] = new("0", default),
+            [Settings.ClearanceAcross] = new("1/16", In("1/16").Value),
+        }));
 }

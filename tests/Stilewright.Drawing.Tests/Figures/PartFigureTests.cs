@@ -6,7 +6,7 @@ namespace Stilewright.Drawing.Tests.Figures;
 
 public class PartFigureTests
 {
-    public static TheoryData<int> Seeds { get; } = [.. Enumerable.Range(1, 40)];
+    public static TheoryData<int> Seeds { get; } = [.. Enumerable.Range(1, 25)];
 
     [Theory]
     [MemberData(nameof(Seeds))]
