@@ -83,7 +83,7 @@ public static class Typesetter
     public static IReadOnlyList<SetLine> Wrap(string text, TextStyle style, double widthMillimetres, double before = 0)
     {
         List<SetLine> lines = [];
-        var space = Width(" ", style);
+        var gap = Width(" ", style);
         foreach (var paragraph in text.Split('\n'))
         {
             var room = lines.Count == 0 ? widthMillimetres - before : widthMillimetres;
@@ -99,9 +99,9 @@ public static class Typesetter
             foreach (var word in Words(paragraph))
             {
                 var width = Set(word, style).Width;
-                if (line.Length == 0 ? width <= room : used + space + width <= room)
+                if (line.Length == 0 ? width <= room : used + gap + width <= room)
                 {
-                    used += line.Length == 0 ? width : space + width;
+                    used += line.Length == 0 ? width : gap + width;
                     line = line.Length == 0 ? word : $"{line} {word}";
                     continue;
                 }
@@ -118,9 +118,11 @@ public static class Typesetter
                     var most = line.Length - 1;
                     while (most > 1 && Set(line[..most], style).Width > room)
                         most--;
-                    lines.Add(Set(line[..most], style));
+                    // What is bound together parts at a space before letters do.
+                    var space = SpaceBefore(line, most);
+                    lines.Add(Set(line[..(space ?? most)], style));
                     room = widthMillimetres;
-                    line = line[most..];
+                    line = line[(space + 1 ?? most)..];
                     used = Set(line, style).Width;
                 }
             }
@@ -150,6 +152,17 @@ public static class Typesetter
 
             yield return word;
         }
+    }
+
+    private static int? SpaceBefore(string line, int most)
+    {
+        for (var at = most; at > 0; at--)
+        {
+            if (line[at] == ' ' && !(char.IsAsciiDigit(line[at - 1]) && FractionAt(line, at + 1) is not null))
+                return at;
+        }
+
+        return null;
     }
 
     private static bool EndsInWhole(string word) => char.IsAsciiDigit(word[^1]) && !word.Contains('/', StringComparison.Ordinal);
