@@ -36,6 +36,9 @@ public static class Typesetter
     /// <summary>Sets one line; <c>12 3/16</c> becomes a mixed number with a small numerator and denominator.</summary>
     public static SetLine Set(string text, TextStyle style)
     {
+        // Names come from files; no font has letters for control characters.
+        if (text.AsSpan().ContainsAnyInRange('\0', '\u001f') || text.AsSpan().ContainsAnyInRange('\u007f', '\u009f'))
+            text = string.Concat(text.Select(letter => char.IsControl(letter) ? ' ' : letter));
         List<LetterRun> runs = [];
         var right = 0.0;
         var size = style.SizeMillimetres;
