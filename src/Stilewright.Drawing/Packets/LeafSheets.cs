@@ -136,7 +136,7 @@ internal sealed class LeafSheets(PacketContents contents, ProjectBreakdown proje
             line.Count > 1 ? $"{labels}: {line.Count.ToString(CultureInfo.InvariantCulture)} alike" : labels,
             Side(line.Part), Side(line.Part), scale => PartFigure.Draw(line.Part, detail, scale, format));
         var isLong = line.Part.Finished.Length.Amount > 2 * line.Part.Finished.Width.Amount;
-        return isLong ? (figure, Width, 62) : (figure, (Width - 8) / 2, 84);
+        return isLong ? (figure, Width, 78) : (figure, (Width - 8) / 2, 84);
     }
 
     // However a part is turned on the sheet, its shorter side must fit.
