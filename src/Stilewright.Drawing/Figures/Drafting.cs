@@ -131,6 +131,7 @@ internal static class Drafting
                 SceneGroup group => BoundsOf(group.Children)?.Shifted(group.At.X, group.At.Y),
                 Shape shape => shape.Outline.Bounds.Grown(shape.Line is { } line ? line.WidthMillimetres / 2 : 0),
                 Hatch hatch => hatch.Outline.Bounds,
+                CellGrid grid => grid.Box,
                 Lettering text => text.Box,
                 DimensionMark mark => mark.Strokes.Aggregate(mark.Text.Box, (sum, stroke) => sum.With(stroke.Bounds.Grown(LineStyle.Dimension.WidthMillimetres / 2))),
                 _ => throw new ArgumentOutOfRangeException(nameof(nodes), node, "This kind of node is not known."),

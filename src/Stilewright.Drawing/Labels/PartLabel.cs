@@ -29,7 +29,7 @@ public static class PartLabel
         var square = Math.Min(heightMillimetres - 1, widthMillimetres * MostCodeShare);
         var code = new PaperBox(widthMillimetres - square - 0.5, (heightMillimetres - square) / 2, square, square);
         var room = new PaperBox(Padding, Padding, code.Left - Padding - 1, heightMillimetres - 2 * Padding);
-        List<SceneNode> nodes = [.. QrMark.Draw(Code(part, revision), code)];
+        List<SceneNode> nodes = [QrMark.Draw(Code(part, revision), code)];
         nodes.AddRange(Words(part, revision, format, room));
         return new(part.Path, $"label of {part.Label}, {part.Name}", nodes);
     }

@@ -80,6 +80,33 @@ public sealed record Hatch(Outline Outline, double AngleDegrees, double SpacingM
     }
 }
 
+/// <summary>A square grid of cells, some of them inked: a code for a reader.</summary>
+/// <param name="Box">What the grid covers.</param>
+/// <param name="Inked">By row from the top, then by column.</param>
+public sealed record CellGrid(PaperBox Box, IReadOnlyList<IReadOnlyList<bool>> Inked) : SceneNode
+{
+    /// <summary>One outline for every run of inked cells in a row, so that no hairline shows between neighbours.</summary>
+    public IEnumerable<Outline> Bars
+    {
+        get
+        {
+            var (width, height) = (Box.Width / Inked[0].Count, Box.Height / Inked.Count);
+            for (var row = 0; row < Inked.Count; row++)
+            {
+                for (var from = 0; from < Inked[row].Count;)
+                {
+                    var to = from;
+                    while (to < Inked[row].Count && Inked[row][to])
+                        to++;
+                    if (to > from)
+                        yield return Outline.Box(new(Box.Left + from * width, Box.Top + row * height, (to - from) * width, height));
+                    from = to + 1;
+                }
+            }
+        }
+    }
+}
+
 /// <summary>One line of text.</summary>
 /// <param name="At">The left end of its baseline, before it is turned.</param>
 /// <param name="IsUpright">False for text that reads from bottom to top, from the right of the sheet (ISO 129-1).</param>

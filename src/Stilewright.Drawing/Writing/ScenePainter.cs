@@ -12,12 +12,12 @@ namespace Stilewright.Drawing.Writing;
 /// </remarks>
 internal sealed class ScenePainter : IDisposable
 {
-    // Skia is given thousandths of a millimetre: at a font size of 4 its advances would be rounded so much that it places every
-    // letter of a page by itself; at 4000 they are those of the font, and it writes whole runs.
+    // Skia is given thousandths of a millimetre, so that what it rounds is far below what a printer can show.
     private const double UnitsPerMillimetre = 1000;
     private static readonly SKColor Ink = SKColors.Black;
 
     private readonly Dictionary<TextStyle, SKFont> fonts = [];
+    private readonly Dictionary<(string Text, TextStyle Style), SKTextBlob> blobs = [];
     private readonly Dictionary<LineStyle, SKPaint> solidLines = [];
     private readonly SKPaint inkFill = Fill(Ink);
     private readonly SKPaint tintFill = Fill(SKColor.Parse(Inks.Tint));
@@ -38,12 +38,16 @@ internal sealed class ScenePainter : IDisposable
                     PaintLines(canvas, hatch, at);
                     break;
                 case DimensionMark dimension:
-                    foreach (var stroke in dimension.Strokes)
-                        Stroke(canvas, stroke, LineStyle.Dimension, at);
+                    using (var strokes = Path(dimension.Strokes, at))
+                        canvas.DrawPath(strokes, SolidLine(LineStyle.Dimension));
                     Paint(canvas, dimension.Text, at);
                     break;
                 case Lettering lettering:
                     Paint(canvas, lettering, at);
+                    break;
+                case CellGrid grid:
+                    using (var cells = Path(grid.Bars, at))
+                        canvas.DrawPath(cells, inkFill);
                     break;
                 default:
                     throw new ArgumentException($"A scene cannot hold a {node.GetType().Name}.", nameof(scene));
@@ -55,6 +59,8 @@ internal sealed class ScenePainter : IDisposable
 
     public void Dispose()
     {
+        foreach (var blob in blobs.Values)
+            blob.Dispose();
         foreach (var font in fonts.Values)
             font.Dispose();
         foreach (var paint in solidLines.Values)
@@ -129,15 +135,24 @@ internal sealed class ScenePainter : IDisposable
     private void Letters(SKCanvas canvas, SetLine line, PaperPoint at)
     {
         foreach (var run in line.Runs)
-            canvas.DrawText(run.Text, Units(at.X + run.Right), Units(at.Y - run.Up), SKTextAlign.Left, Font(run.Style), inkFill);
+            canvas.DrawText(Blob(run), Units(at.X + run.Right), Units(at.Y - run.Up), inkFill);
     }
 
     private static void Line(SKCanvas canvas, PaperPoint from, PaperPoint to, SKPaint paint) =>
         canvas.DrawLine(Point(from), Point(to), paint);
 
-    private static SKPath Path(Outline outline, PaperPoint at)
+    private static SKPath Path(Outline outline, PaperPoint at) => Path([outline], at);
+
+    private static SKPath Path(IEnumerable<Outline> outlines, PaperPoint at)
     {
         using var path = new SKPathBuilder();
+        foreach (var outline in outlines)
+            Add(path, outline, at);
+        return path.Detach();
+    }
+
+    private static void Add(SKPathBuilder path, Outline outline, PaperPoint at)
+    {
         path.MoveTo(Point(outline.Start + at));
         foreach (var segment in outline.WithArcsAsBeziers().Segments)
         {
@@ -149,7 +164,25 @@ internal sealed class ScenePainter : IDisposable
 
         if (outline.IsClosed)
             path.Close();
-        return path.Detach();
+    }
+
+    // Skia's PDF writes letters as one run only where each stands, to the last bit, at the sum of the advances before it: whole units
+    // of the font, scaled. Its own measuring differs in the last bits, so that it would place every letter by itself.
+    private SKTextBlob Blob(LetterRun run)
+    {
+        if (blobs.TryGetValue((run.Text, run.Style), out var known))
+            return known;
+        var font = Font(run.Style);
+        using var design = new SKFont(font.Typeface, font.Typeface!.UnitsPerEm) { Hinting = SKFontHinting.None, LinearMetrics = true };
+        var glyphs = font.GetGlyphs(run.Text);
+        var advances = design.GetGlyphWidths(glyphs);
+        var scale = font.Size / design.Size;
+        var places = new float[glyphs.Length];
+        for (var i = 1; i < places.Length; i++)
+            places[i] = places[i - 1] + scale * MathF.Round(advances[i - 1]);
+        using var builder = new SKTextBlobBuilder();
+        builder.AddHorizontalRun(glyphs, font, places, 0);
+        return blobs[(run.Text, run.Style)] = builder.Build()!;
     }
 
     private SKFont Font(TextStyle style)

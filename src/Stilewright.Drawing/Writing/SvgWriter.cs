@@ -105,6 +105,9 @@ public static class SvgWriter
                         if (lines.Count > 0)
                             Strokes(LineStyle.Hatch, [], data => { foreach (var (from, to) in lines) Line(data, from, to, origin); });
                         break;
+                    case CellGrid grid:
+                        Write(grid, origin);
+                        break;
                     case DimensionMark dimension:
                         Write(dimension, origin);
                         break;
@@ -153,6 +156,17 @@ public static class SvgWriter
             });
             var data = new StringBuilder();
             Path(data, shape.Outline, origin);
+            xml.WriteAttributeString("d", data.ToString());
+            xml.WriteEndElement();
+        }
+
+        private void Write(CellGrid grid, Place origin)
+        {
+            Begin("path");
+            xml.WriteAttributeString("fill", Inks.Ink);
+            var data = new StringBuilder();
+            foreach (var bar in grid.Bars)
+                Path(data, bar, origin);
             xml.WriteAttributeString("d", data.ToString());
             xml.WriteEndElement();
         }

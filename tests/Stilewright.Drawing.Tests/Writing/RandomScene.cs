@@ -36,12 +36,14 @@ internal sealed class RandomScene
             yield return Node(depth, $"{path}/part.{i % 5}");
     }
 
-    private SceneNode Node(int depth, string path) => random.Next(depth < 4 ? 6 : 4) switch
+    private SceneNode Node(int depth, string path) => random.Next(depth < 4 ? 7 : 5) switch
     {
         0 => new Shape(Curve(), Line(), Tone()),
         1 => new Hatch(Outline.Box(new(Measure(0, 50), Measure(0, 50), Measure(0.5, 30), Measure(0.5, 30))), Measure(-180, 180), Measure(0.5, 4)),
         2 => new Lettering(Point(), Typesetter.Set(Text(), Style()), random.Next(3) > 0),
         3 => Dimension(path),
+        4 => new CellGrid(new(Measure(0, 50), Measure(0, 50), Measure(2, 30), Measure(2, 30)),
+            [.. Enumerable.Range(0, random.Next(1, 9)).Select(_ => (IReadOnlyList<bool>)[.. Enumerable.Range(0, 8).Select(_ => random.Next(2) == 0)])]),
         _ => new SceneGroup(random.Next(4) == 0 ? null : path, random.Next(2) == 0 ? null : Text(), [.. Nodes(depth + 1, path)])
         {
             At = random.Next(3) == 0 ? default : new(Measure(-9, 9), Measure(-9, 9)),

@@ -158,6 +158,7 @@ public sealed partial class SvgWriterTests
             Shape { Line: null, Fill: Tone.None } => [],
             Shape shape => OutlinePoints(shape.Outline.WithShortArcs()),
             Hatch hatch => hatch.Lines.SelectMany(line => new[] { line.From, line.To }),
+            CellGrid grid => grid.Bars.SelectMany(OutlinePoints),
             DimensionMark dimension => dimension.Strokes.SelectMany(OutlinePoints),
             _ => [],
         };
