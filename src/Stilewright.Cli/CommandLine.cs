@@ -1,6 +1,5 @@
 using Spectre.Console.Cli;
 using Stilewright.Cli.Commands;
-using Stilewright.Shop;
 
 namespace Stilewright.Cli;
 
@@ -73,7 +72,7 @@ internal static class CommandLine
             .WithExample("packet", "evening-course.json", "--bench", "1", "--out", "bench-1.pdf")
             .WithExample("packet", "evening-course.json", "--paper", "a4", "--out", "course.pdf");
         configuration.AddCommand<LabelsCommand>("labels")
-            .WithDescription($"Print labels for parts as PDF. Label sheets: {string.Join(", ", ShippedLabelSheets.All.Select(sheet => sheet.Id))}.")
+            .WithDescription("Print labels for parts as PDF, on plain paper or on bought label sheets.")
             .WithExample("labels", "evening-course.json", "--bench", "1", "--label-sheet", "letter-30", "--out", "labels.pdf");
         configuration.AddCommand<StandardCommand>("standard")
             .WithDescription("Write a house standard as shipped, in full, to start your own from.")

@@ -19,6 +19,7 @@ internal sealed class Help(ICommandAppSettings settings) : HelpProvider(settings
         "    4   changes: something is no longer as it was handed out",
         "    64  wrong use of the command line",
         "    70  a fault of the program",
+        "    130 stopped with Ctrl+C",
         "",
     ];
 

@@ -6,11 +6,14 @@ namespace Stilewright.Cli.Tests;
 public sealed record Ran(int Code, string Output, string Error)
 {
     /// <summary>Runs inside this process, as if piped.</summary>
-    public static Ran With(params string[] arguments)
+    public static Ran With(params string[] arguments) => At(TimeProvider.System, CancellationToken.None, arguments);
+
+    /// <summary>Runs inside this process with the given clock, and can be stopped.</summary>
+    public static Ran At(TimeProvider clock, CancellationToken cancellation, params string[] arguments)
     {
         using var output = new StringWriter();
         using var error = new StringWriter();
-        var code = CommandLine.Run(arguments, Screen.To(output, error));
+        var code = CommandLine.Run(arguments, Screen.To(output, error), clock, cancellation);
         return new(code, output.ToString(), error.ToString());
     }
 

@@ -1,3 +1,4 @@
+using System.ComponentModel;
 using Spectre.Console.Cli;
 using Stilewright.Cli.Files;
 using Stilewright.Cli.Pages;
@@ -10,7 +11,12 @@ namespace Stilewright.Cli.Commands;
 
 internal sealed class LabelsCommand(Screen screen, TimeProvider clock) : Command<LabelsCommand.Settings>
 {
-    internal sealed class Settings : PrintSettings;
+    internal sealed class Settings : PrintSettings
+    {
+        [CommandOption("--leaf <LABEL>")]
+        [Description("Only this leaf, by label such as 7.2L or by path.")]
+        public string? Leaf { get; init; }
+    }
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {

@@ -10,7 +10,7 @@ using Stilewright.Shop;
 namespace Stilewright.Cli.Commands;
 
 /// <summary>A verb that prints labels on sheets.</summary>
-internal abstract class PrintSettings : LeafSettings
+internal abstract class PrintSettings : BenchSettings
 {
     private const double MostShift = 50;
 
@@ -27,7 +27,7 @@ internal abstract class PrintSettings : LeafSettings
     public string? PaperName { get; init; }
 
     [CommandOption("--label-sheet <SHEET>")]
-    [Description("How label sheets are divided: the name of one that ships, as `stilewright labels --help` lists them, or a file of your own; plain paper to cut apart when absent.")]
+    [Description("How sheets of labels are divided: plain-letter or plain-a4 to cut apart; letter-30, letter-20, letter-14, letter-10, a4-24, a4-21, a4-16 or a4-14 for bought sheets with so many labels; or a file of your own. Plain paper when absent.")]
     public string? LabelSheetName { get; init; }
 
     [CommandOption("--first-label <NUMBER>")]

@@ -39,6 +39,8 @@ internal static class OutputFile
     {
         if (Directory.Exists(path))
             throw new RefusalException(ExitCode.FileFailed, $"{path} is a folder: name a file.");
+        if (Path.GetDirectoryName(path) is { Length: > 0 } folder && !Directory.Exists(folder))
+            throw new RefusalException(ExitCode.FileFailed, $"There is no folder {folder}: make it, or name another file than {path}.");
         if (!replace && File.Exists(path))
             throw new RefusalException(ExitCode.FileFailed, $"{path} is already there: name another file, or add --replace to write over it.");
     }
