@@ -13,6 +13,8 @@ namespace Stilewright.Cli.Commands;
 
 internal sealed class DrawCommand(Screen screen) : Command<DrawCommand.Settings>
 {
+    private const double SheetMargin = 5;
+
     internal sealed class Settings : CourseSettings
     {
         /// <summary>Leaves a margin round the drawing on the paper of either system.</summary>
@@ -97,7 +99,7 @@ internal sealed class DrawCommand(Screen screen) : Command<DrawCommand.Settings>
                 screen.Error.WriteLine($"Even at {scene.Scale} the drawing is larger than {settings.Width:0} × {settings.Height:0} mm: give more room with --width and --height.");
         }
 
-        var text = SvgWriter.Text(scene);
+        var text = SvgWriter.Text(scene.OnSheet(SheetMargin));
         if (settings.Out is { } path)
         {
             OutputFile.Write(path, text, settings.Replace);

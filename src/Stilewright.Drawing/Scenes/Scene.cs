@@ -11,6 +11,23 @@ public sealed record Scene(
     /// <summary>The scale of what is drawn; null where there is none or it is not to scale.</summary>
     public Scale? Scale { get; init; }
 
+    /// <summary>The same drawing on a white sheet with a margin, for a file that may be shown on any ground.</summary>
+    /// <param name="marginMillimetres">On every side.</param>
+    public Scene OnSheet(double marginMillimetres)
+    {
+        var (width, height) = (WidthMillimetres + 2 * marginMillimetres, HeightMillimetres + 2 * marginMillimetres);
+        return this with
+        {
+            WidthMillimetres = width,
+            HeightMillimetres = height,
+            Nodes =
+            [
+                new Shape(Outline.Box(new(0, 0, width, height)), null, Tone.Paper),
+                new SceneGroup(null, null, Nodes) { At = new(marginMillimetres, marginMillimetres) },
+            ],
+        };
+    }
+
     /// <summary>Every node that is no group, with its place on the scene.</summary>
     public IEnumerable<(SceneNode Node, PaperPoint At)> Drawn => Walk(Nodes, default);
 
