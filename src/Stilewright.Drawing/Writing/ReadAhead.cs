@@ -13,7 +13,7 @@ internal static class ReadAhead
         using var held = new BlockingCollection<T>(most);
         using var stop = new CancellationTokenSource();
         ExceptionDispatchInfo? fault = null;
-        var taking = Task.Run(() =>
+        void Take()
         {
             try
             {
@@ -32,7 +32,10 @@ internal static class ReadAhead
             {
                 held.CompleteAdding();
             }
-        });
+        }
+
+        // A thread of its own: where many documents are written at once, readers that wait hold all threads of the pool.
+        var taking = Task.Factory.StartNew(Take, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
         try
         {
             foreach (var item in held.GetConsumingEnumerable())

@@ -164,20 +164,32 @@ public sealed class PdfWriterTests
         });
         if (after == 0)
             source.Cancel();
-        var asked = 0;
+        var (asked, isDisposed) = (0, false);
         IEnumerable<PdfPage> Pages()
         {
-            while (true)
+            try
             {
-                asked++;
-                yield return new(RandomScene.Of(asked), []);
+                while (true)
+                {
+                    asked++;
+                    yield return new(RandomScene.Of(asked), []);
+                }
+            }
+            finally
+            {
+                isDisposed = true;
             }
         }
 
         using var output = new MemoryStream();
         Assert.ThrowsAny<OperationCanceledException>(() => PdfWriter.Write(output, Facts, Pages(), progress, source.Token));
         Assert.Equal(after, progress.Last);
-        Assert.InRange(asked, after, after + 1);
+
+        // The pages written, the one that was looked at and let go, those held ahead and the one that waits for room.
+        const int Ahead = 4;
+        Assert.InRange(asked, after, after + 1 + Ahead + 1);
+        Assert.True(isDisposed);
+        Assert.DoesNotContain("%%EOF", Encoding.Latin1.GetString(output.ToArray()), StringComparison.Ordinal);
     }
 
     [Fact]
