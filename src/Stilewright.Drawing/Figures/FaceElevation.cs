@@ -39,8 +39,10 @@ public static class FaceElevation
         foreach (var front in fronts)
         {
             var clear = frame.Openings.FirstOrDefault(opening => opening.Path == front.Path)?.Clear;
-            nodes.AddRange(painter.Front(front, view, clear?.Corners ?? []));
+            nodes.AddRange(FrontPainter.Front(front, view, clear?.Corners ?? []));
         }
+
+        nodes.AddRange(painter.Labels(fronts, view, new()));
 
         var leaves = fronts.SelectMany(front => front.Leaves).Where(FrontPainter.IsThere).ToList();
         var figure = view.Box(extent);
@@ -66,7 +68,8 @@ public static class FaceElevation
         List<SceneNode> nodes = [];
         if (opening.Count > 0)
             nodes.Add(new SceneGroup(front.Path, "opening", [new Shape(view.Polygon(opening), LineStyle.Visible)]));
-        nodes.AddRange(painter.Front(front, view, opening));
+        nodes.AddRange(FrontPainter.Front(front, view, opening));
+        nodes.AddRange(painter.Labels([front], view, new()));
         var dimensions = new DimensionPlacer(scale, format, TextStyle.Figure).Place(view.Box(extent), [.. Chains.Of(front, leaves, opening, view)]);
         return new([.. nodes, .. dimensions.Marks], dimensions.Bounds);
     }
@@ -129,9 +132,7 @@ public static class FaceElevation
             ? $"{Count(alone.Length, "front", "fronts")} drawn one by one, each over its opening; places on the face were not entered."
             : $"Face frame with {Count(face.Frame.Openings.Count, "space", "spaces")} and {Count(face.Fronts.Count, "front", "fronts")}.");
         sentences.Add($"Leaves: {string.Join("; ", leaves.Select(leaf => $"{leaf.Label} {painter.Size(leaf)}"))}.");
-        sentences.Add("Dashed lines meet at the hinge side.");
-        if (painter.Unlabelled.Count > 0)
-            sentences.Add($"Too small at this scale for their labels: {string.Join(", ", painter.Unlabelled)}.");
+        sentences.Add($"Dashed lines meet at the hinge side.{painter.UnlabelledWords}");
         return string.Join(' ', sentences);
 
         static string Count(int count, string one, string many) => count == 1 ? $"1 {one}" : $"{count} {many}";

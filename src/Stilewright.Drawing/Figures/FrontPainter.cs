@@ -8,10 +8,10 @@ namespace Stilewright.Drawing.Figures;
 /// <summary>Draws frames and the fronts on them, seen from the front, for elevations.</summary>
 internal sealed class FrontPainter(LengthFormat format)
 {
-    private readonly LabelFit labels = new();
+    private readonly List<string> unlabelled = [];
 
-    /// <summary>Labels of leaves too small for their label at this scale.</summary>
-    public List<string> Unlabelled { get; } = [];
+    /// <summary>Names the leaves drawn that were too small for their labels, as one more sentence of a description; nothing where none was.</summary>
+    public string UnlabelledWords => unlabelled.Count == 0 ? "" : $" Too small at this scale for their labels: {string.Join(", ", unlabelled)}.";
 
     /// <summary>The frame's members and what they leave open.</summary>
     public static IEnumerable<SceneNode> Frame(FrameFigure frame, View view)
@@ -51,9 +51,9 @@ internal sealed class FrontPainter(LengthFormat format)
         }
     }
 
-    /// <summary>A front's leaves over its opening.</summary>
+    /// <summary>A front's leaves over its opening, without their labels.</summary>
     /// <param name="opening">Corners of the opening in the view's coordinates; empty for a loose front.</param>
-    public IEnumerable<SceneNode> Front(SizedFront front, View view, IReadOnlyList<Point> opening)
+    public static IEnumerable<SceneNode> Front(SizedFront front, View view, IReadOnlyList<Point> opening)
     {
         SizedLeaf[] leaves = [.. front.Leaves.Where(IsThere)];
         foreach (var leaf in leaves)
@@ -67,12 +67,17 @@ internal sealed class FrontPainter(LengthFormat format)
             foreach (var node in View.Hand(view.Box(leaf.Place), leaf.Hinge))
                 yield return node;
         }
+    }
 
-        foreach (var leaf in leaves)
+    /// <summary>The labels of fronts, to be drawn after all fronts of a figure: where fronts lie over one another, none may hide a label.</summary>
+    /// <param name="labels">One for every figure.</param>
+    public IEnumerable<SceneNode> Labels(IEnumerable<SizedFront> fronts, View view, LabelFit labels)
+    {
+        foreach (var leaf in fronts.SelectMany(front => front.Leaves).Where(IsThere))
         {
             var label = labels.Place(Rooms(leaf, view), leaf.Label, leaf.IsWithheld ? "cannot be built" : Size(leaf));
             if (label.Count == 0)
-                Unlabelled.Add(leaf.Label);
+                unlabelled.Add(leaf.Label);
             foreach (var node in label)
                 yield return node;
         }

@@ -44,8 +44,12 @@ public static class RunElevation
         {
             var onFace = view with { Left = view.Left - face.FrameX };
             foreach (var front in Placed(face.Face))
-                nodes.AddRange(painter.Front(front, onFace, face.Face.Frame!.Openings.FirstOrDefault(opening => opening.Path == front.Path)?.Clear.Corners ?? []));
+                nodes.AddRange(FrontPainter.Front(front, onFace, face.Face.Frame!.Openings.FirstOrDefault(opening => opening.Path == front.Path)?.Clear.Corners ?? []));
         }
+
+        var labels = new LabelFit();
+        foreach (var face in faces)
+            nodes.AddRange(painter.Labels(Placed(face.Face), view with { Left = view.Left - face.FrameX }, labels));
 
         Span[] items = [.. run.Items.Select(item => new Span(view.X(item.X), view.X(item.X + item.Width), item.Width)
         {
@@ -61,7 +65,7 @@ public static class RunElevation
         var bounds = dimensions.Bounds;
         var leaves = faces.SelectMany(face => Placed(face.Face)).SelectMany(front => front.Leaves);
         return new(title,
-            $"{faces.Length} faces side by side. Leaves: {string.Join("; ", leaves.Select(leaf => $"{leaf.Label} {painter.Size(leaf)}"))}. Dashed lines meet at the hinge side.",
+            $"{faces.Length} faces side by side. Leaves: {string.Join("; ", leaves.Select(leaf => $"{leaf.Label} {painter.Size(leaf)}"))}. Dashed lines meet at the hinge side.{painter.UnlabelledWords}",
             bounds.Width, bounds.Height,
             [new SceneGroup(run.Run.Id, null, [.. nodes, .. dimensions.Marks]) { At = new(-bounds.Left, -bounds.Top) }])
         {

@@ -107,9 +107,10 @@ public static class PartLabel
 
     private static IEnumerable<SceneNode> Draw((bool PointsAlong, SetLine Line) marks, PaperPoint at)
     {
-        const double Reach = 3;
+        // No longer than the line beside it is high, so that it does not reach into the one above.
+        const double Reach = 2.6;
         const double Head = 1.2;
-        var middle = new PaperPoint(at.X + Reach / 2, at.Y - marks.Line.Ascent / 2);
+        var middle = new PaperPoint(at.X + Reach / 2, at.Y - (marks.Line.Ascent - marks.Line.Descent) / 2);
         var to = marks.PointsAlong ? new PaperPoint(1, 0) : new PaperPoint(0, -1);
         var aside = new PaperPoint(-to.Y, to.X);
         var tip = middle + to * (Reach / 2);

@@ -31,14 +31,25 @@ internal static class Drawn
         select new DrawnLeaf(leaf, LeafDetail.Of(course, project, leaf), new(project.Project.Unit ?? course.Unit, project.Standard.Format.FinestDenominator));
 
     /// <summary>The leaves of the sample course: every construction, mount and kind of panel.</summary>
-    public static IEnumerable<DrawnLeaf> Sample()
+    public static IEnumerable<DrawnLeaf> Sample() => Leaves(SampleCourse(), ShippedStandards.Inch);
+
+    public static Course SampleCourse()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
         while (!File.Exists(Path.Combine(folder.FullName, "Stilewright.slnx")))
             folder = folder.Parent!;
         var read = Assert.IsType<DocumentResult<Course>.Read>(
             DocumentReader.ReadCourse(File.ReadAllBytes(Path.Combine(folder.FullName, "samples", "evening-course.json"))));
-        return Leaves(read.Document, ShippedStandards.Inch);
+        return read.Document;
+    }
+
+    /// <summary>Every group with the place of its own origin on the scene, outer ones first.</summary>
+    public static IEnumerable<(SceneGroup Group, PaperPoint At)> Groups(Scene scene)
+    {
+        return Walk(scene.Nodes, default);
+
+        static IEnumerable<(SceneGroup, PaperPoint)> Walk(IEnumerable<SceneNode> nodes, PaperPoint at) =>
+            nodes.OfType<SceneGroup>().SelectMany(group => Walk(group.Children, at + group.At).Prepend((group, at + group.At)));
     }
 
     public static IEnumerable<Lettering> Texts(Scene scene) => scene.Drawn.Select(one => one.Node switch

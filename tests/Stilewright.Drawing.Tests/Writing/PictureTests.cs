@@ -113,7 +113,7 @@ public sealed class PictureTests : IDisposable
         var program = new[] { "chromium", "chromium-browser", "google-chrome" }
             .SelectMany(name => (Environment.GetEnvironmentVariable("PATH") ?? "").Split(':').Select(directory => Path.Combine(directory, name)))
             .FirstOrDefault(File.Exists);
-        Assert.True(program is not null, "chromium is not on the PATH; run tests/install-chromium.");
+        Assert.True(program is not null, "chromium is not on the PATH; run tests/install-tools.");
         var start = new ProcessStartInfo(program)
         {
             RedirectStandardError = true,
