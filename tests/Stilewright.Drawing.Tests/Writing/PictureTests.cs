@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using SkiaSharp;
 using Stilewright.Drawing.Letters;
 using Stilewright.Drawing.Scenes;
@@ -24,7 +23,7 @@ public sealed class PictureTests : IDisposable
         using (var output = File.Create(svg))
             SvgWriter.Write(scene, output);
         var shot = Path.Combine(folder, "shot.png");
-        Chromium(svg, shot);
+        Installed.Browser(folder, svg, shot, 800, 600);
 
         using var picture = new MemoryStream();
         PngWriter.Write(scene, picture, ScreenDotsPerInch);
@@ -106,32 +105,5 @@ public sealed class PictureTests : IDisposable
         }
 
         return sum / (255.0 * CellDots * CellDots);
-    }
-
-    private void Chromium(string page, string shot)
-    {
-        var program = new[] { "chromium", "chromium-browser", "google-chrome" }
-            .SelectMany(name => (Environment.GetEnvironmentVariable("PATH") ?? "").Split(':').Select(directory => Path.Combine(directory, name)))
-            .FirstOrDefault(File.Exists);
-        Assert.True(program is not null, "chromium is not on the PATH; run tests/install-tools.");
-        var start = new ProcessStartInfo(program)
-        {
-            RedirectStandardError = true,
-            RedirectStandardOutput = true,
-            ArgumentList =
-            {
-                "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
-                "--disable-component-update", "--disable-sync", "--hide-scrollbars", "--force-device-scale-factor=1",
-                $"--user-data-dir={Path.Combine(folder, "profile")}", "--window-size=800,600", $"--screenshot={shot}",
-                new Uri(page).AbsoluteUri,
-            },
-        };
-        using var process = Process.Start(start)!;
-        var errors = process.StandardError.ReadToEndAsync();
-        var output = process.StandardOutput.ReadToEndAsync();
-        if (!process.WaitForExit(TimeSpan.FromMinutes(2)))
-            process.Kill(entireProcessTree: true);
-        Assert.True(Task.WaitAll([errors, output], TimeSpan.FromSeconds(10)));
-        Assert.True(process.ExitCode == 0 && File.Exists(shot), errors.Result);
     }
 }
