@@ -21,6 +21,14 @@ internal sealed class PacketCommand(Screen screen, TimeProvider clock) : Command
         [Description("Add a story stick of every leaf at full size, in strips to be taped together.")]
         public bool StorySticks { get; init; }
 
+        [CommandOption("--no-part-drawings")]
+        [Description("Leave the drawings of single parts out.")]
+        public bool NoPartDrawings { get; init; }
+
+        [CommandOption("--no-working")]
+        [Description("Leave out how the sizes of each leaf are found.")]
+        public bool NoWorking { get; init; }
+
         [CommandOption("--no-labels")]
         [Description("Leave the sheets of labels out.")]
         public bool NoLabels { get; init; }
@@ -44,6 +52,8 @@ internal sealed class PacketCommand(Screen screen, TimeProvider clock) : Command
         var packet = new PacketSettings(paper == PaperKind.A4 ? Paper.A4 : Paper.Letter, unit, settings.StorySticks)
         {
             Finest = settings.Finest is null ? null : format.FinestDenominator,
+            PartDrawings = !settings.NoPartDrawings,
+            Working = !settings.NoWorking,
             Labels = settings.NoLabels ? null : new(settings.LabelSheetFor(paper), settings.LabelPrint),
         };
         var sheets = selection.IsWhole

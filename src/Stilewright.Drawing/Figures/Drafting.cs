@@ -54,7 +54,7 @@ internal static class Drafting
     /// <param name="label">What the arrow keeps clear of; an empty box at the middle where there is no label.</param>
     public static IEnumerable<SceneNode> GrainArrow(PaperBox room, PaperBox label, bool isUpright)
     {
-        const double Air = 1.2;
+        const double Air = 2;
         const double Head = 1.6;
         // Below the label, or beside it to the right, whichever leaves room enough.
         var below = new PaperBox(room.Left, label.Bottom + Air, room.Width, room.Bottom - label.Bottom - 2 * Air);

@@ -12,6 +12,11 @@ internal sealed class PartDrawing
 {
     private const double InsidePart = 0.4;
     private const int LongPanel = 3;
+    private const double BesideLine = 1;
+    private const double ToLine = 4;
+    private const double BeyondLine = 1.6;
+    private const double TickReach = 1.1;
+    private const double BesideTick = 2.2;
 
     private readonly Part part;
     private readonly LeafDetail detail;
@@ -62,7 +67,12 @@ internal sealed class PartDrawing
         if (part.Grain is not null)
             nodes.AddRange(Drafting.GrainArrow(room, label?.Box ?? new(room.Centre.X, room.Centre.Y, 0, 0), !lengthIsAcrossPage));
 
-        nodes.AddRange(new DimensionPlacer(scale, format, TextStyle.Figure).Place(bounds, Rows(), callouts.Place()).Marks);
+        var (along, across) = Rows();
+        var isCrowded = across.SelectMany(row => row.Spans).Any(span => TextWidth(span, format) + 2 * BesideLine > Math.Abs(span.To - span.From));
+        var placed = new DimensionPlacer(scale, format, TextStyle.Figure).Place(bounds, isCrowded ? along : [.. along, .. across], callouts.Place());
+        nodes.AddRange(placed.Marks);
+        if (isCrowded)
+            nodes.AddRange(Block(across, bounds, placed.Bounds));
         return Drafting.Scene($"{part.Label} {part.Name}", Describe(), scale, part.Path, nodes);
     }
 
@@ -187,7 +197,59 @@ internal sealed class PartDrawing
         return (finished.Centre.X - half, finished.Centre.X + half);
     }
 
-    private List<DimensionRow> Rows()
+    /// <summary>How long the part must be on paper for its lengths to stand over their lines.</summary>
+    public static double LeastLength(Part part, LengthFormat format)
+    {
+        var drawing = new PartDrawing(part, LeafDetail.Unknown, Scale.FullSize, format);
+        return drawing.Rows().Along.SelectMany(row => row.Spans.Where(span => span.Word is not null || row.Spans.Count == 1))
+            .Max(span => TextWidth(span, format)) + 2 * BesideLine;
+    }
+
+    private static string Words(Span span, LengthFormat format) => span.Word is { } word ? $"{word} {format.Print(span.Value)}" : format.Print(span.Value);
+
+    private static double TextWidth(Span span, LengthFormat format) => Typesetter.Set(Words(span, format), TextStyle.Figure).Width;
+
+    // Sizes across a part too narrow to write them over their lines: the finished one is measured, the others stand with it.
+    private IEnumerable<SceneNode> Block(IReadOnlyList<DimensionRow> across, PaperBox bounds, PaperBox placed)
+    {
+        Span[] spans = [.. across.SelectMany(row => row.Spans)];
+        var first = spans[0];
+        SetLine[] lines = [.. spans.Select((span, i) => Typesetter.Set(Words(span, format), i == 0 ? TextStyle.Body : TextStyle.Small))];
+        PaperPoint from, to, text;
+        Outline[] extensions;
+        if (lengthIsAcrossPage)
+        {
+            // Texts of tongues stand off the ends below this.
+            var x = Math.Max(bounds.Right, placed.Right) + ToLine;
+            (from, to) = (new(x, first.From), new(x, first.To));
+            extensions = [.. new[] { from, to }.Select(end => Outline.Line(new(finished.Right + BesideLine, end.Y), new(x + BeyondLine, end.Y)))];
+            text = new(x + BesideTick, finished.Centre.Y - Drafting.HeightOf(lines[0]) / 2);
+        }
+        else
+        {
+            var y = Math.Max(bounds.Bottom, placed.Bottom) + ToLine;
+            (from, to) = (new(first.From, y), new(first.To, y));
+            extensions = [.. new[] { from, to }.Select(end => Outline.Line(new(end.X, finished.Bottom + BesideLine), new(end.X, y + BeyondLine)))];
+            text = new(finished.Centre.X, y + BesideTick);
+        }
+
+        for (var i = 0; i < lines.Length; i++)
+        {
+            var left = lengthIsAcrossPage ? text.X : text.X - lines[i].Width / 2;
+            Lettering lettering = new(new(left, text.Y + lines[i].Ascent), lines[i]);
+            text = text with { Y = text.Y + Drafting.HeightOf(lines[i]) };
+            if (i > 0)
+            {
+                yield return lettering;
+                continue;
+            }
+
+            Outline[] ticks = [.. new[] { from, to }.Select(end => Outline.Line(new(end.X - TickReach, end.Y + TickReach), new(end.X + TickReach, end.Y - TickReach)))];
+            yield return new DimensionMark(first.Value, scale, from, to, [.. extensions, .. ticks, Outline.Line(from, to)], lettering) { Path = first.Path };
+        }
+    }
+
+    private (List<DimensionRow> Along, List<DimensionRow> Across) Rows()
     {
         var (alongSide, acrossSide) = lengthIsAcrossPage ? (Side.Bottom, Side.Right) : (Side.Right, Side.Bottom);
         List<DimensionRow> rows = [];
@@ -203,8 +265,7 @@ internal sealed class PartDrawing
         }
 
         rows.AddRange(SizeRows(alongSide, size => size.Length));
-        rows.AddRange(SizeRows(acrossSide, size => size.Width));
-        return rows;
+        return (rows, [.. SizeRows(acrossSide, size => size.Width)]);
     }
 
     // Sizes of one figure share a row.

@@ -151,7 +151,7 @@ public static class StoryStick
         ];
 
         List<SceneNode> nodes = [];
-        var (field, blocks) = Words(marks, format, to - from);
+        var blocks = Words(marks, format, to - from);
         var places = Callouts.Spread([.. marks.Zip(blocks).Select(pair => (Scale.FullSize.OnPaper(pair.First.At) - from, Thickness(pair.Second)))], 0, to - from);
         for (var i = 0; i < marks.Length; i++)
             nodes.Add(new SceneGroup(null, string.Join("; ", marks[i].Names), [.. Draw(marks[i], blocks[i], Scale.FullSize.OnPaper(marks[i].At) - from, places[i])]));
@@ -162,7 +162,9 @@ public static class StoryStick
             nodes.Add(Cross(index == joint ? to - from - Overlap / 2 : Overlap / 2, $"{(char)('A' + joint % 26)}"));
         }
 
-        var bounds = (Drafting.BoundsOf(nodes) ?? default).With(new(0, -field - FanHeight - MarkHeight, to - from, field + FanHeight + MarkHeight));
+        // A strip without a mark only carries length.
+        var height = MarkHeight + (marks.Length == 0 ? 0 : FanHeight + blocks.SelectMany(block => block).Max(line => line.Width));
+        var bounds = (Drafting.BoundsOf(nodes) ?? default).With(new(0, -height, to - from, height));
         var name = Typesetter.Set(title, TitleStyle);
         Lettering heading = new(new(Air, bounds.Top - Air - name.Descent), name);
         nodes.Add(heading);
@@ -178,7 +180,7 @@ public static class StoryStick
     }
 
     // Words read upwards beside their mark: the distance first, then what lies there.
-    private static (double Field, SetLine[][] Blocks) Words(StoryMark[] marks, LengthFormat format, double room)
+    private static SetLine[][] Words(StoryMark[] marks, LengthFormat format, double room)
     {
         foreach (var (size, field) in Densities)
         {
@@ -192,7 +194,7 @@ public static class StoryStick
                 ]),
             ];
             if ((size, field) == Densities[^1] || blocks.Sum(Thickness) <= room)
-                return (field, blocks);
+                return blocks;
         }
 
         throw new InvalidOperationException("The last density is always taken.");

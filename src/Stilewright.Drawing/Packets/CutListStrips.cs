@@ -9,11 +9,12 @@ internal static class CutListStrips
     /// <param name="tellsBenches">Whether the benches stand with the labels.</param>
     public static IEnumerable<Strip> Of(CutListGroup group, TradeWords figures, bool tellsBenches, double width, double most) => Table.Of(
         [
-            Column.Figure("count"), "part", Column.Size("into the clamps"), Column.Size("rough"), Column.Size("finished"),
+            Column.Tick, Column.Figure("count"), "part", Column.Size("into the clamps"), Column.Size("rough"), Column.Size("finished"),
             "material", Column.Figure("planed"), Column.Figure("sanded"),
         ],
         group.Rows.Select(row => new Row(
         [
+            "",
             row.Line.Count.ToString(CultureInfo.InvariantCulture),
             row.Name,
             figures.Of(row.Part.GlueUp),

@@ -23,7 +23,11 @@ internal static class FigureStrips
     private const double AboveFigure = 4;
     private const double ToCaption = 2;
     private const int MostCaptionLines = 3;
-    private static readonly double CaptionHeight = ToCaption + MostCaptionLines * TextStyle.Small.SizeMillimetres * 1.175;
+    // A back view is read beside its front; it is drawn at half the front's size or more.
+    private const int MostSmaller = 2;
+    private static readonly double CaptionHeight = CaptionOf(MostCaptionLines);
+
+    private static double CaptionOf(int lines) => ToCaption + lines * TextStyle.Small.SizeMillimetres * 1.175;
 
     /// <summary>One drawing in the middle of the sheet.</summary>
     /// <param name="height">The height it should have at most, caption included.</param>
@@ -53,15 +57,55 @@ internal static class FigureStrips
         return [.. Shelves(drawn, width), .. LeftOut(left, width)];
     }
 
-    /// <summary>Many small drawings, each at its own scale, side by side as they fit.</summary>
-    /// <param name="figures">Each with the room it should take; it may take more where it does not fit at any scale.</param>
-    public static IEnumerable<Strip> Many(IEnumerable<(Figure Figure, double Width, double Height)> figures, LengthUnit unit, double width)
+    /// <summary>A front as large as it fits with its back beside or below it; null where the two do not fit.</summary>
+    /// <param name="height">The height there is, captions included.</param>
+    public static (Scale Scale, IReadOnlyList<Strip> Strips)? FrontAndBack(Figure front, Figure back, LengthUnit unit, double width, double height)
+    {
+        var room = height - AboveFigure - CaptionOf(1);
+        var scales = Scale.Of(unit);
+        Dictionary<Scale, Item> backs = [];
+        foreach (var scale in scales)
+        {
+            if (!Holds(front, scale, width, room) || front.Draw(scale) is var scene && (scene.WidthMillimetres > width || scene.HeightMillimetres > room))
+                continue;
+            var item = Captioned(front.Title, scene, width);
+            var below = room - scene.HeightMillimetres - AboveFigure - CaptionOf(1);
+            foreach (var smaller in scales.Where(each => each.Reduction >= scale.Reduction && each.Reduction <= MostSmaller * scale.Reduction))
+            {
+                if (!Holds(back, smaller, width - item.Width - Gap, room) && !Holds(back, smaller, width, below))
+                    continue;
+                if (!backs.TryGetValue(smaller, out var other))
+                    backs[smaller] = other = Captioned(back.Title, back.Draw(smaller), width);
+                if (other.Scene.HeightMillimetres <= room && item.Width + Gap + other.Width <= width)
+                    return (scale, [Shelf([item, other], width)]);
+                if (other.Scene.HeightMillimetres <= below && other.Width <= width)
+                    return (scale, [Shelf([item], width) with { KeepWithNext = true }, Shelf([other], width)]);
+            }
+        }
+
+        return null;
+    }
+
+    // Whether the thing alone would fit, which costs no drawing.
+    private static bool Holds(Figure figure, Scale scale, double width, double height) =>
+        scale.OnPaper(figure.Width) <= width && scale.OnPaper(figure.Height) <= height;
+
+    /// <summary>Many drawings, each at the smallest scale at which it is clear, side by side as they fit.</summary>
+    /// <param name="figures">Each with what tells whether it is clear at a scale; one that is clear at none is drawn as large as fits.</param>
+    /// <param name="height">The height each may have, caption included.</param>
+    public static IEnumerable<Strip> Many(IEnumerable<(Figure Figure, Func<Scale, bool> IsClear)> figures, LengthUnit unit, double width, double height)
     {
         List<(Figure, Scene)> drawn = [];
         List<Figure> left = [];
-        foreach (var (figure, roomWidth, roomHeight) in figures)
+        var room = height - CaptionHeight - AboveFigure;
+        foreach (var (figure, isClear) in figures)
         {
-            if ((figure.Within(unit, roomWidth, roomHeight) ?? figure.Within(unit, width, roomHeight * 2)) is { } scene)
+            Scene? scene = null;
+            if (Scale.Of(unit).Reverse().Cast<Scale?>().FirstOrDefault(scale => isClear(scale!.Value)) is { } clear && Holds(figure, clear, width, room))
+                scene = figure.Draw(clear);
+            if (scene is null || scene.WidthMillimetres > width || scene.HeightMillimetres > room)
+                scene = figure.Within(unit, width, room);
+            if (scene is not null)
                 drawn.Add((figure, scene));
             else
                 left.Add(figure);
@@ -73,29 +117,25 @@ internal static class FigureStrips
     private static IEnumerable<Strip> LeftOut(IEnumerable<Figure> figures, double width) => figures.SelectMany(figure =>
         Prose.Paragraph($"{figure.Title}: left out, because it does not fit on this paper at any standard scale.", width));
 
-    /// <summary>Scenes that already have their size, each by itself.</summary>
-    public static Strip Placed(string title, Scene scene, double width) => Shelf([Captioned(title, scene, width)], width);
-
+    // In order, but that one further on may fill what is left of a shelf.
     private static IEnumerable<Strip> Shelves(IEnumerable<(Figure Figure, Scene Scene)> drawn, double width)
     {
-        List<Item> shelf = [];
-        var used = 0.0;
-        foreach (var (figure, scene) in drawn)
+        List<Item> waiting = [.. drawn.Select(one => Captioned(one.Figure.Title, one.Scene, width))];
+        while (waiting.Count > 0)
         {
-            var item = Captioned(figure.Title, scene, width);
-            if (shelf.Count > 0 && used + Gap + item.Width > width)
+            List<Item> shelf = [];
+            var used = -Gap;
+            foreach (var item in waiting)
             {
-                yield return Shelf(shelf, width);
-                shelf = [];
-                used = 0;
+                if (shelf.Count > 0 && used + Gap + item.Width > width)
+                    continue;
+                used += Gap + item.Width;
+                shelf.Add(item);
             }
 
-            used += item.Width + (shelf.Count > 0 ? Gap : 0);
-            shelf.Add(item);
-        }
-
-        if (shelf.Count > 0)
+            waiting.RemoveAll(shelf.Contains);
             yield return Shelf(shelf, width);
+        }
     }
 
     private sealed record Item(Scene Scene, IReadOnlyList<SetLine> Caption, double Width);

@@ -49,12 +49,12 @@ internal sealed class FindingStrips(FindingWords words, LengthFormat format)
         var inner = width - Indent;
         // The word stands first in bold, and the sentence runs on after it.
         List<Strip> strips =
-            [.. Prose.Led(FindingWords.Word(finding), $"{words.PlaceOf(finding.Place)}. {finding.ProblemText(format)}", body, inner)];
+            [.. Prose.Led(FindingWords.Word(finding), $"{words.LabelOf(finding.Place)}. {finding.ProblemText(format)}", body, inner)];
         strips.AddRange(Prose.Wrapped($"Do: {finding.AdviceText(format)}", body, inner, 0, 0.8));
         if (finding.AcceptedBecause is { } reason)
             strips.AddRange(Prose.Wrapped($"Accepted by the instructor: {reason}", body, inner, 0, 0.8));
         if (finding.AlsoAt.Count > 0)
-            strips.AddRange(Prose.Wrapped($"Also at: {string.Join("; ", finding.AlsoAt.Select(words.PlaceOf))}", body, inner, 0, 0.8));
+            strips.AddRange(Prose.Wrapped($"Also at: {string.Join("; ", finding.AlsoAt.Select(words.LabelOf).Distinct())}", body, inner, 0, 0.8));
         strips.AddRange(Prose.Wrapped($"Rule {finding.Rule.Code}; source: {finding.Rule.Source}", TextStyle.Small, inner, 0, 0));
 
         for (var i = 0; i < strips.Count; i++)

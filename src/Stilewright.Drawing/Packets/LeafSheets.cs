@@ -2,6 +2,7 @@ using System.Globalization;
 using Stilewright.Doors;
 using Stilewright.Drawing.Figures;
 using Stilewright.Drawing.Letters;
+using Stilewright.Drawing.Scenes;
 using Stilewright.Drawing.Writing;
 using Stilewright.Findings;
 using Stilewright.Measure;
@@ -32,16 +33,18 @@ internal sealed class LeafSheets(PacketContents contents, ProjectBreakdown proje
         flow.Add(findings.Of(own.Where(finding => finding.Severity == Severity.Hazard), Width));
         if (leaf.IsWithheld)
         {
-            flow.Add(findings.Framed(Remarks.Withheld, [.. contents.FindingsOf(project).Where(finding => Withholds(finding, front, leaf))], Width));
+            flow.Add(Reasons([.. contents.FindingsOf(project).Where(finding => Withholds(finding, front, leaf))], leaf));
             LayRest(own);
             LayWorking(leaf, [leaf.Width, leaf.Height]);
             return;
         }
 
         var detail = LeafDetail.Of(contents.Breakdown.Course, project, leaf);
-        LayViews(leaf, detail);
         CutListLine[] alike = [.. CutList.Of(leaf.Parts).OrderBy(line => leaf.Parts.TakeWhile(part => part != line.Part).Count())];
-        LayParts(leaf, alike);
+        Strip[] parts = [.. Parts(leaf, alike)];
+        LayViews(leaf, detail, parts.Sum(strip => strip.SpaceBefore + strip.Height));
+        flow.Add(parts);
+        LaySums(leaf);
         LayRest(own);
         LayPartDrawings(alike, detail);
         LayWorking(leaf, [leaf.Width, leaf.Height, .. leaf.Parts.SelectMany(NamedFigures.Of).Select(figure => figure.Quantity)]);
@@ -61,82 +64,117 @@ internal sealed class LeafSheets(PacketContents contents, ProjectBreakdown proje
         flow.Add(findings.Of(rest, Width));
     }
 
-    private void LayViews(SizedLeaf leaf, LeafDetail detail)
+    private IReadOnlyList<Strip> Reasons(IReadOnlyList<Finding> reasons, SizedLeaf leaf)
     {
-        Figure[] views =
-        [
-            new("Front view", leaf.Width.Length, leaf.Height.Length, scale => LeafFigure.Front(leaf, detail, scale, format)),
-            new("Back view", leaf.Width.Length, leaf.Height.Length, scale => LeafFigure.Back(leaf, detail, scale, format)),
-        ];
-        // A tall door is worth most of a sheet; its parts then begin the next.
-        var height = flow.Height * 0.58;
-        if (views[0].Within(format.Unit, Width / 2, height)?.Scale is not { Reduction: <= LeastClear })
-            height = flow.Height * 0.85;
-        flow.Add(FigureStrips.Beside(views, format.Unit, Width, height));
+        const double ShareOfOutline = 0.34;
+        const double HighestOutline = 90;
+        const double Gap = 6;
+        if (!FrontPainter.IsThere(leaf))
+            return [.. findings.Framed(Remarks.Withheld, reasons, Width)];
+        var detail = LeafDetail.Of(contents.Breakdown.Course, project, leaf);
+        var outline = new Figure("Outline as asked for", leaf.Width.Length, leaf.Height.Length, scale => LeafFigure.Front(leaf, detail, scale, format));
+        var outlineWidth = Width * ShareOfOutline;
+        Strip[] drawing = [.. FigureStrips.One(outline, format.Unit, outlineWidth, HighestOutline)];
+        Strip[] framed = [.. findings.Framed(Remarks.Withheld, reasons, Width - outlineWidth - Gap)];
+        return framed.Sum(strip => strip.SpaceBefore + strip.Height) <= Most
+            ? [Strip.Beside((0, framed), (Width - outlineWidth, drawing)) with { SpaceBefore = 3 }]
+            : [.. findings.Framed(Remarks.Withheld, reasons, Width), .. drawing];
     }
 
-    private void LayParts(SizedLeaf leaf, CutListLine[] alike)
+    private void LayViews(SizedLeaf leaf, LeafDetail detail, double partsHeight)
+    {
+        var front = new Figure("Front view", leaf.Width.Length, leaf.Height.Length, scale => LeafFigure.Front(leaf, detail, scale, format));
+        var back = new Figure("Back view", leaf.Width.Length, leaf.Height.Length, scale => LeafFigure.Back(leaf, detail, scale, format));
+        // Best with the parts on this sheet; a tall door is worth a sheet of its own.
+        (Scale Scale, IReadOnlyList<Strip> Strips)? best = null;
+        foreach (var room in new[] { flow.Left - partsHeight, flow.Left, flow.Height - partsHeight, flow.Height })
+        {
+            if (FigureStrips.FrontAndBack(front, back, format.Unit, Width, room) is not { } found || best?.Scale.Reduction <= found.Scale.Reduction)
+                continue;
+            best = found;
+            if (found.Scale.Reduction <= LeastClear)
+                break;
+        }
+
+        flow.Add(best?.Strips ?? FigureStrips.Beside([front, back], format.Unit, Width, flow.Height));
+    }
+
+    private IEnumerable<Strip> Parts(SizedLeaf leaf, CutListLine[] alike)
     {
         if (alike.Length == 0)
-            return;
-        flow.Add(Prose.Heading($"Parts, in {figures.Unit}: width × length along the grain", Width));
-        flow.Add(Table.Of(
-            ["label", "part", Column.Figure("count"), Column.Size("finished"), Column.Size("into the clamps"), Column.Size("rough"), Column.Figure("shoulder to shoulder"), "grain"],
-            alike.Select(line => new Row(
-            [
-                string.Join(" ", line.Parts.Select(part => part.Label)),
-                string.Join(" / ", line.Parts.Select(part => part.Name).Distinct()),
-                line.Count.ToString(CultureInfo.InvariantCulture),
-                figures.Of(line.Part.Finished),
-                figures.Of(line.Part.GlueUp),
-                figures.Of(line.Part.Rough),
-                figures.Of(line.Part.Shoulder),
-                line.Part.Grain is { } grain ? TradeWords.Words(grain) : "",
-            ])
-            {
-                Note = figures.Work(line.Part),
-            }),
-            Width, Most));
-        LayThicknesses(leaf);
-        if (leaf.CheckSums.Count == 0)
-            return;
-        flow.Add(Prose.Heading("It adds up", Width));
-        foreach (var sum in leaf.CheckSums)
-            flow.Add(Prose.Paragraph($"{sum.Name}: {sum.Text(format)}{(sum.Holds ? "" : "  DOES NOT ADD UP")}", Width, sum.Holds ? TextStyle.Figure : TextStyle.Figure.Bold));
+            return [];
+        return
+        [
+            .. Prose.Heading($"Parts, in {figures.Unit}: width × length along the grain", Width),
+            .. Table.Of(
+                ["label", "part", Column.Figure("count"), Column.Size("finished"), Column.Size("into the clamps"), Column.Size("rough"), Column.Figure("shoulder to shoulder"), "grain"],
+                alike.Select(line => new Row(
+                [
+                    string.Join(" ", line.Parts.Select(part => part.Label)),
+                    string.Join(" / ", line.Parts.Select(part => part.Name).Distinct()),
+                    line.Count.ToString(CultureInfo.InvariantCulture),
+                    figures.Of(line.Part.Finished),
+                    figures.Of(line.Part.GlueUp),
+                    figures.Of(line.Part.Rough),
+                    figures.Of(line.Part.Shoulder),
+                    line.Part.Grain is { } grain ? TradeWords.Words(grain) : "",
+                ])
+                {
+                    Note = figures.Work(line.Part),
+                }),
+                Width, Most),
+            .. Thicknesses(leaf),
+        ];
     }
 
-    private void LayThicknesses(SizedLeaf leaf)
+    private IEnumerable<Strip> Thicknesses(SizedLeaf leaf)
     {
         var thick = leaf.Parts.GroupBy(part => (
             part.Material, part.Stock, Rough: figures.Of(part.Thickness?.Rough), Planed: figures.Of(part.Thickness?.Planed), Final: figures.Of(part.Thickness?.Final)));
-        flow.Add(Table.Of(
+        return Table.Of(
             ["material", "stock", Column.Figure("rough"), Column.Figure("planed"), Column.Figure("sanded"), "parts"],
             thick.Select(group => new Row(
             [
                 group.Key.Material, group.Key.Stock, group.Key.Rough, group.Key.Planed, group.Key.Final,
                 string.Join(" ", group.Select(part => part.Label[(part.Label.LastIndexOf('·') + 1)..])),
             ])),
-            Width, Most).Select((strip, i) => i == 0 ? strip with { SpaceBefore = 5 } : strip));
+            Width, Most).Select((strip, i) => i == 0 ? strip with { SpaceBefore = 5 } : strip);
+    }
+
+    private void LaySums(SizedLeaf leaf)
+    {
+        if (leaf.CheckSums.Count == 0)
+            return;
+        flow.Add(Prose.Heading("It adds up", Width));
+        var sums = leaf.CheckSums.SelectMany(sum =>
+            Prose.Paragraph($"{sum.Name}: {sum.Text(format)}{(sum.Holds ? "" : "  DOES NOT ADD UP")}", Width, sum.Holds ? TextStyle.Figure : TextStyle.Figure.Bold)).ToList();
+        flow.Add(sums.Select((strip, i) => strip with { KeepWithNext = i < sums.Count - 1 }));
     }
 
     private void LayPartDrawings(CutListLine[] alike, LeafDetail detail)
     {
-        Strip[] drawings = [.. FigureStrips.Many(alike.Select(line => Drawing(line, detail)), format.Unit, Width)];
+        if (!contents.Settings.PartDrawings)
+            return;
+        const double HighestDrawing = 118;
+        Strip[] drawings = [.. FigureStrips.Many(alike.Select(line => Drawing(line, detail)), format.Unit, Width, HighestDrawing)];
         if (drawings.Length == 0)
             return;
         flow.Add(Prose.Heading("The parts one by one", Width));
         flow.Add(drawings);
     }
 
-    // A long member lies over the whole width; of panels two stand side by side where they can.
-    private (Figure Figure, double Width, double Height) Drawing(CutListLine line, LeafDetail detail)
+    // Clear enough when lengths stand over their lines and the label within the part.
+    private (Figure Figure, Func<Scale, bool> IsClear) Drawing(CutListLine line, LeafDetail detail)
     {
+        const double Shortest = 48;
+        const double Narrowest = 4.2;
         var labels = string.Join(", ", line.Parts.Select(part => part.Label));
+        var part = line.Part;
         var figure = new Figure(
             line.Count > 1 ? $"{labels}: {line.Count.ToString(CultureInfo.InvariantCulture)} alike" : labels,
-            Side(line.Part), Side(line.Part), scale => PartFigure.Draw(line.Part, detail, scale, format));
-        var isLong = line.Part.Finished.Length.Amount > 2 * line.Part.Finished.Width.Amount;
-        return isLong ? (figure, Width, 78) : (figure, (Width - 8) / 2, 84);
+            Side(part), Side(part), scale => PartFigure.Draw(part, detail, scale, format));
+        var least = Math.Max(Shortest, PartDrawing.LeastLength(part, format));
+        return (figure, scale => scale.OnPaper(part.Finished.Length.Length) >= least && scale.OnPaper(part.Finished.Width.Length) >= Narrowest);
     }
 
     // However a part is turned on the sheet, its shorter side must fit.
@@ -145,6 +183,8 @@ internal sealed class LeafSheets(PacketContents contents, ProjectBreakdown proje
 
     private void LayWorking(SizedLeaf leaf, IReadOnlyList<Worked> quantities)
     {
+        if (!contents.Settings.Working)
+            return;
         flow.Add(Prose.Heading($"How the sizes of {leaf.Label} are found", Width));
         flow.Add(WorkingStrips.Of(quantities, format, Width, Most));
     }
@@ -155,7 +195,9 @@ internal sealed class LeafSheets(PacketContents contents, ProjectBreakdown proje
             return;
         flow.Begin(new(piece.Piece.Name, $"story stick of {leaf.Label}", true));
         flow.Add(Prose.Heading($"Story stick of {leaf.Label}, full size", Width));
+        var rule = StickStrips.CheckRule(format, Width);
+        flow.Add(rule);
         foreach (var scene in StoryStick.Strips(leaf, detail, format, Width))
-            flow.Add(FigureStrips.Placed(scene.Title, scene, Width));
+            flow.Add(StickStrips.Of(scene, Width) with { Repeated = [rule with { KeepWithNext = false }] });
     }
 }

@@ -14,6 +14,12 @@ public sealed record PacketSettings(Paper Paper, LengthUnit? Unit = null, bool S
     /// <summary>The finest fraction of an inch shown: 8, 16, 32 or 64; null for the standard's.</summary>
     public int? Finest { get; init; }
 
+    /// <summary>Whether every part is drawn by itself.</summary>
+    public bool PartDrawings { get; init; } = true;
+
+    /// <summary>Whether the working of every leaf is printed.</summary>
+    public bool Working { get; init; } = true;
+
     /// <summary>How labels of the parts are printed after each project's sheets; null for none.</summary>
     public PacketLabels? Labels { get; init; }
 }

@@ -168,10 +168,11 @@ internal sealed class ProjectSection
         flow.Add(Prose.Title("Cut list", Width, new Bookmark("Cut list", 2)));
         if (group.Rows.Count == 0)
             flow.Add(Prose.Paragraph("Nothing to cut.", Width));
+        else
+            flow.Add(Prose.Paragraph("Sizes are width × length along the grain. Cut to the sizes into the clamps; the rest is trimmed off the glued leaf.", Width, TextStyle.Small));
         flow.Add(CutListStrips.Of(group, figures, false, Width, Most));
         string[] withheld = [.. leaves.Where(leaf => leaf.IsWithheld).Select(leaf => leaf.Label)];
         if (withheld.Length > 0)
             flow.Add(Prose.Paragraph($"Left out because they cannot be built: {string.Join(", ", withheld)}.", Width, TextStyle.Body.Bold, above: 3));
-        flow.Add(Prose.Paragraph("Sizes are width × length along the grain. Cut to the sizes into the clamps; the rest is trimmed off the glued leaf.", Width, TextStyle.Small, above: 3));
     }
 }

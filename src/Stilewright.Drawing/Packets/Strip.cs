@@ -29,6 +29,28 @@ internal sealed record Strip(double Height, IReadOnlyList<SceneNode> Nodes)
     public static Shape Rule(double fromX, double fromY, double toX, double toY, LineStyle style = LineStyle.Rule) =>
         new(Outline.Line(new(fromX, fromY), new(toX, toY)), style);
 
+    /// <summary>One strip of several columns of strips.</summary>
+    public static Strip Beside(params IReadOnlyList<(double Left, IReadOnlyList<Strip> Strips)> columns)
+    {
+        List<SceneNode> nodes = [];
+        var height = 0.0;
+        foreach (var (left, strips) in columns)
+        {
+            var top = 0.0;
+            foreach (var strip in strips)
+            {
+                top += top > 0 ? strip.SpaceBefore : 0;
+                nodes.Add(new SceneGroup(null, null, strip.Nodes) { At = new(left, top) });
+                top += strip.Height;
+            }
+
+            height = Math.Max(height, top);
+        }
+
+        var all = columns.SelectMany(column => column.Strips).ToList();
+        return new(height, nodes) { Scales = [.. all.SelectMany(strip => strip.Scales)], Bookmarks = [.. all.SelectMany(strip => strip.Bookmarks)] };
+    }
+
     /// <summary>The strip with its content shifted and further nodes under it.</summary>
     public Strip Within(double right, double down, double height, params IReadOnlyList<SceneNode> under) => this with
     {

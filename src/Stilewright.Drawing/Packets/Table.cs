@@ -14,6 +14,9 @@ internal enum CellKind
 
     /// <summary>Two figures, width × length, in line at the sign between them.</summary>
     Size,
+
+    /// <summary>An empty box to be ticked at the bench; its cells are empty.</summary>
+    Tick,
 }
 
 /// <summary>A column of a table.</summary>
@@ -21,6 +24,7 @@ internal readonly record struct Column(string Heading, CellKind Kind = CellKind.
 {
     public static Column Figure(string heading) => new(heading, CellKind.Figure);
     public static Column Size(string heading) => new(heading, CellKind.Size);
+    public static Column Tick { get; } = new("", CellKind.Tick);
     public static implicit operator Column(string heading) => new(heading);
 }
 
@@ -37,6 +41,13 @@ internal sealed class Table
     private const double MostGap = 9;
     private const double Padding = 1.1;
     private const double LeastColumn = 9;
+    private const double TickSize = 3.2;
+    private const double TickAbove = 0.4;
+
+    // Words that are longer may as well be broken.
+    private const double LongWords = 44;
+    // Smaller figures than this are worse to read than broken words.
+    private const double LeastUnbroken = 3.1;
     private const string Between = " × ";
 
     private readonly IReadOnlyList<Column> columns;
@@ -60,8 +71,10 @@ internal sealed class Table
         {
             (figures, words) = (new(size), new(Math.Min(size, TextStyle.Body.SizeMillimetres)));
             befores = new double[columns.Count];
-            widths = Widths(rows, size == Sizes[^1], out var fits);
-            if (fits)
+            widths = Widths(rows, size == Sizes[^1], out var fits, out var breaksWords);
+            if (fits && !breaksWords)
+                break;
+            if (size <= LeastUnbroken && fits)
                 break;
         }
 
@@ -78,7 +91,7 @@ internal sealed class Table
         Row[] all = [.. rows];
         if (all.Length == 0)
             return [];
-        int[] kept = [.. Enumerable.Range(0, columns.Count).Where(i => Array.Exists(all, row => row.Cells[i].Length > 0))];
+        int[] kept = [.. Enumerable.Range(0, columns.Count).Where(i => Array.Exists(all, row => row.Cells[i].Length > 0) || columns[i].Kind == CellKind.Tick)];
         if (kept.Length == 0)
             return [];
         if (kept.Length < columns.Count)
@@ -94,14 +107,17 @@ internal sealed class Table
     {
         var head = Head();
         yield return head;
-        foreach (var row in rows)
+        Strip[] repeated = [head with { KeepWithNext = false, SpaceBefore = 0 }];
+        for (var i = 0; i < rows.Length; i++)
         {
-            foreach (var strip in Lay(row))
-                yield return strip with { Repeated = [head with { KeepWithNext = false, SpaceBefore = 0 }] };
+            // The last row does not stand alone on a sheet, nor the first.
+            var keep = rows.Length > 2 && (i == 0 || i == rows.Length - 2);
+            foreach (var strip in Lay(rows[i]))
+                yield return strip with { Repeated = repeated, KeepWithNext = keep };
         }
     }
 
-    private double[] Widths(IReadOnlyList<Row> rows, bool isLast, out bool fits)
+    private double[] Widths(IReadOnlyList<Row> rows, bool isLast, out bool fits, out bool breaksWords)
     {
         var natural = new double[columns.Count];
         var least = new double[columns.Count];
@@ -116,6 +132,9 @@ internal sealed class Table
                 var cell = row.Cells[i];
                 switch (columns[i].Kind)
                 {
+                    case CellKind.Tick:
+                        natural[i] = least[i] = TickSize;
+                        break;
                     case CellKind.Words:
                         natural[i] = Math.Max(natural[i], Typesetter.Set(cell, words).Width);
                         least[i] = Math.Max(least[i], Typesetter.WidestWord(cell, words));
@@ -141,15 +160,18 @@ internal sealed class Table
         }
 
         var room = width - LeastGap * (columns.Count - 1);
-        fits = true;
+        (fits, breaksWords) = (true, false);
         if (natural.Sum() <= room)
             return natural;
-        var spare = room - least.Sum();
+        double[] modest = [.. natural.Select((each, i) => Math.Max(least[i], Math.Min(each, LongWords)))];
+        breaksWords = modest.Sum() > room;
+        // Words share what is left by what they would like to have, the long ones last.
+        var (floor, wished) = breaksWords ? (least, modest) : (modest, natural);
+        var spare = room - floor.Sum();
         if (spare >= 0)
         {
-            // Words share what is left by what they would like to have.
-            var wish = natural.Sum() - least.Sum();
-            return [.. Enumerable.Range(0, columns.Count).Select(i => least[i] + (natural[i] - least[i]) * spare / wish)];
+            var wish = wished.Sum() - floor.Sum();
+            return [.. floor.Select((each, i) => each + (wished[i] - each) * spare / wish)];
         }
 
         fits = false;
@@ -182,7 +204,7 @@ internal sealed class Table
             // Headings stand on the rule, however many lines they have.
             for (var j = 0; j < cells[i].Count; j++)
             {
-                var at = columns[i].Kind == CellKind.Words ? Left(i) : Left(i) + widths[i] - cells[i][j].Width;
+                var at = columns[i].Kind is CellKind.Words or CellKind.Tick ? Left(i) : Left(i) + widths[i] - cells[i][j].Width;
                 nodes.Add(Strip.Put(cells[i][j], at, Padding + (lines - cells[i].Count + j) * line.Pitch));
             }
         }
@@ -217,6 +239,9 @@ internal sealed class Table
                     nodes.AddRange(Cell(row.Cells[i], i, cells[i][j], baseline));
                 }
             }
+
+            if (from == 0)
+                nodes.AddRange(Ticks().Select(box => new Shape(Outline.Box(box), LineStyle.Edge)));
 
             var isEnd = to == all;
             if (isEnd && note.Count > 0 && bottom + note.Count * note[0].Pitch <= most)
@@ -253,7 +278,11 @@ internal sealed class Table
         }
     }
 
-    private double NoteIndent => columns.Count > 1 ? Left(1) : 0;
+    // Under what the row is about: the column after its number.
+    private double NoteIndent => columns.Count > 1 ? Left(columns[0].Kind == CellKind.Tick ? 2 : 1) : 0;
+
+    private IEnumerable<PaperBox> Ticks() => Enumerable.Range(0, columns.Count).Where(i => columns[i].Kind == CellKind.Tick)
+        .Select(i => new PaperBox(Left(i) + LineStyle.Edge.WidthMillimetres, Padding + TickAbove, TickSize - 2 * LineStyle.Edge.WidthMillimetres, TickSize - 2 * LineStyle.Edge.WidthMillimetres));
 
     private IEnumerable<SceneNode> Cell(string cell, int i, SetLine line, double baseline)
     {
@@ -261,6 +290,8 @@ internal sealed class Table
         {
             case CellKind.Words:
                 yield return new Lettering(new(Left(i), baseline), line);
+                break;
+            case CellKind.Tick:
                 break;
             case CellKind.Size when befores[i] > 0 && cell.IndexOf(Between, StringComparison.Ordinal) is > 0 and var at:
                 yield return new Lettering(new(Left(i) + befores[i] - Typesetter.Set(cell[..at], figures).Width, baseline), line);

@@ -15,13 +15,13 @@ internal sealed record SectionFacts(string Course, int? Bench, string Project, s
 /// <summary>Draws the ruled block at the foot of every sheet.</summary>
 internal sealed class TitleBlock(Paper paper, SectionFacts section)
 {
-    private const double RowHeight = 8.4;
+    private const double RowHeight = 8.8;
     private const double Rows = 3;
     private const double NoteHeight = 4.6;
     private const double AboveBlock = 2;
     private const double Inner = 1.4;
-    private static readonly TextStyle Caption = new(2.1);
-    private static readonly double[] ValueSizes = [3.6, 3.2, 2.8, 2.4, 2.1];
+    private static readonly TextStyle Caption = new(2.4);
+    private static readonly double[] ValueSizes = [3.6, 3.2, 2.8, 2.4];
 
     /// <summary>What is left of a sheet's print for its content.</summary>
     public static PaperBox Room(Paper paper)
@@ -66,7 +66,7 @@ internal sealed class TitleBlock(Paper paper, SectionFacts section)
             benchWidth = 20;
             nodes.Add(Strip.Put(Typesetter.Set("bench", Caption), box.Left + Inner, box.Top + 0.8));
             var large = Fitted(bench.ToString(CultureInfo.InvariantCulture), benchWidth - 2 * Inner, Weight.Strong, 15, 12, 9);
-            nodes.Add(Strip.Put(large, box.Left + (benchWidth - large.Width) / 2, box.Top + 2.6 + (box.Height - 2.6 - large.Ascent - large.Descent) / 2));
+            nodes.Add(Strip.Put(large, box.Left + (benchWidth - large.Width) / 2, box.Top + 2.9 + (box.Height - 2.9 - large.Ascent - large.Descent) / 2));
             nodes.Add(Strip.Rule(box.Left + benchWidth, box.Top, box.Left + benchWidth, box.Bottom));
         }
 
@@ -99,7 +99,7 @@ internal sealed class TitleBlock(Paper paper, SectionFacts section)
                     nodes.Add(Strip.Rule(left, top, left, top + RowHeight));
                 if (caption.Length > 0)
                     nodes.Add(Strip.Put(Typesetter.Set(caption, Caption), left + Inner, top + 0.8));
-                nodes.AddRange(Value(value, left + Inner, top + 3.1, width - 2 * Inner, caption.Length == 0));
+                nodes.AddRange(Value(value, left + Inner, top + 3.3, width - 2 * Inner, caption.Length == 0));
                 left += width;
             }
         }
@@ -117,14 +117,14 @@ internal sealed class TitleBlock(Paper paper, SectionFacts section)
                 return [Strip.Put(line, left, top + 0.6 + (ValueSizes[0] - size) * 0.4)];
         }
 
-        var smallest = new TextStyle(2.1);
+        var smallest = new TextStyle(ValueSizes[^1]);
         var lines = Typesetter.Wrap(value, smallest, width);
         if (lines.Count <= 2)
-            return lines.Select((line, i) => Strip.Put(line, left, top + i * 2.5));
+            return lines.Select((line, i) => Strip.Put(line, left, top + i * 2.7));
         var second = lines[1].Text;
         while (second.Length > 0 && Typesetter.Set($"{second}…", smallest).Width > width)
             second = second[..^1];
-        return [Strip.Put(lines[0], left, top), Strip.Put(Typesetter.Set($"{second}…", smallest), left, top + 2.5)];
+        return [Strip.Put(lines[0], left, top), Strip.Put(Typesetter.Set($"{second}…", smallest), left, top + 2.7)];
     }
 
     private static SetLine Fitted(string text, double width, Weight weight, params double[] sizes)

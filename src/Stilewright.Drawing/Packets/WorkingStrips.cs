@@ -9,9 +9,12 @@ namespace Stilewright.Drawing.Packets;
 internal static class WorkingStrips
 {
     private const double Gap = 4;
-    private const double NameShare = 0.24;
-    private const double WordsShare = 0.42;
-    private const double Padding = 1;
+    private const double NameShare = 0.2;
+    private const double WordsShare = 0.45;
+    private const double Padding = 0.55;
+    private const int LeastOnSheet = 3;
+    private static readonly TextStyle Words = new(3.1);
+    private static readonly TextStyle Figures = new(3.3);
 
     /// <param name="most">The greatest height of a step in millimetres; a higher one is broken.</param>
     public static IEnumerable<Strip> Of(IReadOnlyList<Worked> quantities, LengthFormat format, double width, double most)
@@ -21,18 +24,19 @@ internal static class WorkingStrips
             .GroupBy(Source, given => $"{WorkedText.Label(given)} {WorkedText.Figure(given, format)}");
         foreach (var source in givens)
         {
-            foreach (var strip in Prose.First(Prose.Led(source.Key, string.Join("; ", source.Distinct()) + ".", TextStyle.Body, width), 0.8))
+            foreach (var strip in Prose.First(Prose.Led(source.Key, string.Join("; ", source.Distinct()) + ".", Words, width), 0.8))
                 yield return strip;
         }
 
-        var isFirst = true;
-        foreach (var line in lines.Where(line => line.Quantity is not (Given or FromTable)))
+        Strip[] steps = [.. lines.Where(line => line.Quantity is not (Given or FromTable)).SelectMany(line => Step(line, width, most))];
+        for (var i = 0; i < steps.Length; i++)
         {
-            foreach (var strip in Step(line, width, most))
+            yield return steps[i] with
             {
-                yield return isFirst ? strip with { SpaceBefore = 2 } : strip;
-                isFirst = false;
-            }
+                SpaceBefore = i == 0 ? 2 : 0,
+                // Neither the first nor the last few stand alone on a sheet.
+                KeepWithNext = i < steps.Length - 1 && (i < LeastOnSheet - 1 || i >= steps.Length - LeastOnSheet),
+            };
         }
     }
 
@@ -41,14 +45,14 @@ internal static class WorkingStrips
         var nameWidth = width * NameShare - Gap;
         var wordsAt = width * NameShare;
         var figuresAt = width * (NameShare + WordsShare);
-        List<(SetLine Line, double Left)> words = [.. step.Formula.Length > 0 ? Hanging($"= {step.Formula}", TextStyle.Body, wordsAt, width * WordsShare - Gap) : []];
+        List<(SetLine Line, double Left)> words = [.. step.Formula.Length > 0 ? Hanging($"= {step.Formula}", Words, wordsAt, width * WordsShare - Gap) : []];
         foreach (var reason in step.Reasons)
             words.AddRange(Hanging($"because {reason}", TextStyle.Small, wordsAt, width * WordsShare - Gap));
 
         List<(double Height, List<SceneNode> Nodes)> rows = [];
-        Fill(rows, [.. Typesetter.Wrap(step.Name, TextStyle.Body, nameWidth).Select(line => (line, 0.0))], most);
+        Fill(rows, [.. Typesetter.Wrap(step.Name, Words, nameWidth).Select(line => (line, 0.0))], most);
         Fill(rows, words, most);
-        Fill(rows, [.. Hanging($"= {step.Arithmetic}", TextStyle.Figure, figuresAt, width - figuresAt)], most);
+        Fill(rows, [.. Hanging($"= {step.Arithmetic}", Figures, figuresAt, width - figuresAt)], most);
         for (var i = 0; i < rows.Count; i++)
         {
             var (height, nodes) = rows[i];
@@ -85,7 +89,7 @@ internal static class WorkingStrips
                 rows.Add((0, []));
             // First lines share a baseline, whatever their sizes.
             if (top == 0)
-                top = TextStyle.Figure.SizeMillimetres * 0.72 - line.Ascent;
+                top = Figures.SizeMillimetres * 0.72 - line.Ascent;
             rows[row].Nodes.Add(Strip.Put(line, left, Padding + top));
             top += line.Pitch;
             rows[row] = (Math.Max(rows[row].Height, top), rows[row].Nodes);

@@ -46,6 +46,9 @@ public sealed class FindingWords(Breakdown breakdown)
         return place.Field is { } field ? $"{known}, {field}" : known;
     }
 
+    /// <summary>The label that is chalked on the thing, for readers of paper; its path where it has none.</summary>
+    public string LabelOf(Place place) => labels.TryGetValue(place.Path, out var label) ? label : PlaceOf(place);
+
     private static Dictionary<string, string> Labels(Breakdown breakdown)
     {
         Dictionary<string, string> labels = [];
