@@ -33,6 +33,9 @@ internal sealed class Flow(PaperBox room)
     /// <summary>What is left of the sheet that is being filled.</summary>
     public double Left => room.Height - used;
 
+    /// <summary>Whether all of these would go on the sheet that is being filled.</summary>
+    public bool Holds(IReadOnlyCollection<Strip> strips) => Together([.. waiting, .. strips], used) <= Left + Tolerance;
+
     /// <summary>Begins a new sheet.</summary>
     public void Begin(SheetHead next)
     {

@@ -20,6 +20,7 @@ internal sealed class ProjectSection
     private readonly TradeWords figures;
     private readonly FindingStrips findings;
     private readonly Flow flow;
+    private Strip[] legend = [];
 
     private ProjectSection(PacketContents contents, ProjectBreakdown project)
     {
@@ -70,7 +71,17 @@ internal sealed class ProjectSection
             flow.Add(findings.Of(general, Width));
         }
 
-        flow.Add(Legend.Of(Width, format, contents.Breakdown.Standard.Unit));
+        // Where the cover has no room for it, the legend fills what the cut list leaves of the last sheet.
+        legend = [.. Legend.Of(Width, format, contents.Breakdown.Standard.Unit)];
+        if (flow.Holds(legend))
+        {
+            flow.Add(legend);
+            legend = [];
+        }
+        else
+        {
+            flow.Add(Prose.Paragraph("How to read this packet: after the cut list, at the end.", Width, TextStyle.Small, above: 3));
+        }
     }
 
     private bool IsAboutLeaf(Finding finding) =>
@@ -174,5 +185,6 @@ internal sealed class ProjectSection
         string[] withheld = [.. leaves.Where(leaf => leaf.IsWithheld).Select(leaf => leaf.Label)];
         if (withheld.Length > 0)
             flow.Add(Prose.Paragraph($"Left out because they cannot be built: {string.Join(", ", withheld)}.", Width, TextStyle.Body.Bold, above: 3));
+        flow.Add(legend);
     }
 }

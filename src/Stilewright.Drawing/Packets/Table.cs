@@ -246,13 +246,15 @@ internal sealed class Table
             var isEnd = to == all;
             if (isEnd && note.Count > 0 && bottom + note.Count * note[0].Pitch <= most)
             {
+                // Right under the columns it runs below; another that was broken stands beside it.
+                var noteTop = from > 0 ? bottom : Padding + (LinesOver(note, cells) - 1) * pitch + ascent + descent;
                 foreach (var line in note)
                 {
-                    nodes.Add(Strip.Put(line, NoteIndent, bottom + 0.9));
-                    bottom += line.Pitch;
+                    nodes.Add(Strip.Put(line, NoteIndent, noteTop + 0.9));
+                    noteTop += line.Pitch;
                 }
 
-                bottom += 0.3;
+                bottom = Math.Max(bottom, noteTop + 0.3);
                 note = [];
             }
 
@@ -280,6 +282,12 @@ internal sealed class Table
 
     // Under what the row is about: the column after its number.
     private double NoteIndent => columns.Count > 1 ? Left(columns[0].Kind == CellKind.Tick ? 2 : 1) : 0;
+
+    private int LinesOver(IReadOnlyList<SetLine> note, IReadOnlyList<SetLine>[] cells)
+    {
+        var right = NoteIndent + note.Max(line => line.Width) + LeastGap;
+        return Enumerable.Range(0, columns.Count).Where(i => Left(i) < right && Left(i) + widths[i] > NoteIndent).Max(i => cells[i].Count);
+    }
 
     private IEnumerable<PaperBox> Ticks() => Enumerable.Range(0, columns.Count).Where(i => columns[i].Kind == CellKind.Tick)
         .Select(i => new PaperBox(Left(i) + LineStyle.Edge.WidthMillimetres, Padding + TickAbove, TickSize - 2 * LineStyle.Edge.WidthMillimetres, TickSize - 2 * LineStyle.Edge.WidthMillimetres));

@@ -9,9 +9,12 @@ namespace Stilewright.Drawing.Packets;
 internal static class WorkingStrips
 {
     private const double Gap = 4;
-    private const double NameShare = 0.2;
-    private const double WordsShare = 0.45;
+    // The most of the width that names and figures take from the words between them.
+    private const double MostNameShare = 0.26;
+    private const double MostFiguresShare = 0.32;
     private const double Padding = 0.55;
+    // What is set is not broken for a rounding of its own width.
+    private const double Air = 0.05;
     private const int LeastOnSheet = 3;
     private static readonly TextStyle Words = new(3.1);
     private static readonly TextStyle Figures = new(3.3);
@@ -28,7 +31,12 @@ internal static class WorkingStrips
                 yield return strip;
         }
 
-        Strip[] steps = [.. lines.Where(line => line.Quantity is not (Given or FromTable)).SelectMany(line => Step(line, width, most))];
+        WorkedLine[] worked = [.. lines.Where(line => line.Quantity is not (Given or FromTable))];
+        if (worked.Length == 0)
+            yield break;
+        var wordsAt = Math.Min(width * MostNameShare, worked.Max(line => Typesetter.Set(line.Name, Words).Width) + Gap);
+        var figuresAt = width - Math.Min(width * MostFiguresShare, worked.Max(line => Typesetter.Set($"= {line.Arithmetic}", Figures).Width) + Air);
+        Strip[] steps = [.. worked.SelectMany(line => Step(line, wordsAt, figuresAt, width, most))];
         for (var i = 0; i < steps.Length; i++)
         {
             yield return steps[i] with
@@ -40,17 +48,15 @@ internal static class WorkingStrips
         }
     }
 
-    private static IEnumerable<Strip> Step(WorkedLine step, double width, double most)
+    private static IEnumerable<Strip> Step(WorkedLine step, double wordsAt, double figuresAt, double width, double most)
     {
-        var nameWidth = width * NameShare - Gap;
-        var wordsAt = width * NameShare;
-        var figuresAt = width * (NameShare + WordsShare);
-        List<(SetLine Line, double Left)> words = [.. step.Formula.Length > 0 ? Hanging($"= {step.Formula}", Words, wordsAt, width * WordsShare - Gap) : []];
+        var wordsWidth = figuresAt - wordsAt - Gap;
+        List<(SetLine Line, double Left)> words = [.. step.Formula.Length > 0 ? Hanging($"= {step.Formula}", Words, wordsAt, wordsWidth) : []];
         foreach (var reason in step.Reasons)
-            words.AddRange(Hanging($"because {reason}", TextStyle.Small, wordsAt, width * WordsShare - Gap));
+            words.AddRange(Hanging($"because {reason}", TextStyle.Small, wordsAt, wordsWidth));
 
         List<(double Height, List<SceneNode> Nodes)> rows = [];
-        Fill(rows, [.. Typesetter.Wrap(step.Name, Words, nameWidth).Select(line => (line, 0.0))], most);
+        Fill(rows, [.. Typesetter.Wrap(step.Name, Words, wordsAt - Gap + Air).Select(line => (line, 0.0))], most);
         Fill(rows, words, most);
         Fill(rows, [.. Hanging($"= {step.Arithmetic}", Figures, figuresAt, width - figuresAt)], most);
         for (var i = 0; i < rows.Count; i++)

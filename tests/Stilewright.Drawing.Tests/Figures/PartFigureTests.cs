@@ -22,7 +22,7 @@ public class PartFigureTests
                     Drawn.IsClean(scene);
                     Assert.Contains(Drawn.Texts(scene), text => text.Line.Text == part.Label || text.Line.Text == part.ShortLabel);
                     Assert.Contains(Drawn.Marks(scene), mark => mark.Value == part.GlueUp.Length.Length);
-                    Assert.Contains(Drawn.Marks(scene), mark => mark.Value == part.GlueUp.Width.Length);
+                    Assert.Contains(Drawn.Texts(scene), text => text.Line.Text.EndsWith(drawn.Format.Print(part.GlueUp.Width.Length), StringComparison.Ordinal));
                     if (part.Rough is { } rough)
                         Assert.Contains(Drawn.Marks(scene), mark => mark.Value == rough.Length.Length);
                 }
@@ -57,8 +57,10 @@ public class PartFigureTests
         var stile = drawn.Leaf.Parts.Single(part => part.ShortLabel == "LS");
         var scene = PartFigure.Draw(stile, drawn.Detail, new(8), drawn.Format);
         Assert.Equal(
-            ["finished 30 1/4", "clamps 30 3/8", "rough 31 3/8", "finished 2 1/4", "clamps 2 5/16", "rough 2 9/16"],
+            ["finished 30 1/4", "clamps 30 3/8", "rough 31 3/8", "finished 2 1/4"],
             Drawn.Marks(scene).Select(mark => mark.Text.Line.Text));
+        // Too narrow at this scale for three dimension lines: the finished width is measured, the others stand below it.
+        Assert.Equal(["clamps 2 5/16", "rough 2 9/16"], Drawn.Texts(scene).Select(text => text.Line.Text).TakeLast(2));
         Assert.All(Drawn.Marks(scene).Take(3), mark => Assert.Equal(mark.From.Y, mark.To.Y));
         // Trimmed along its outer edge alone: finished and glued outlines share the inner edge, below on paper.
         var finished = Drawn.Lines(scene, LineStyle.Visible).Single().Bounds;
