@@ -25,6 +25,7 @@ internal static class FigureStrips
     private const int MostCaptionLines = 3;
     // A back view is read beside its front; it is drawn at half the front's size or more.
     private const int MostSmaller = 2;
+    private const double WorthReordering = 10;
     private static readonly double CaptionHeight = CaptionOf(MostCaptionLines);
 
     private static double CaptionOf(int lines) => ToCaption + lines * TextStyle.Small.SizeMillimetres * 1.175;
@@ -117,10 +118,21 @@ internal static class FigureStrips
     private static IEnumerable<Strip> LeftOut(IEnumerable<Figure> figures, double width) => figures.SelectMany(figure =>
         Prose.Paragraph($"{figure.Title}: left out, because it does not fit on this paper at any standard scale.", width));
 
-    // In order, but that one further on may fill what is left of a shelf.
-    private static IEnumerable<Strip> Shelves(IEnumerable<(Figure Figure, Scene Scene)> drawn, double width)
+    // In the order given, or the highest first where that takes less paper.
+    private static IReadOnlyList<Strip> Shelves(IEnumerable<(Figure Figure, Scene Scene)> drawn, double width)
     {
-        List<Item> waiting = [.. drawn.Select(one => Captioned(one.Figure.Title, one.Scene, width))];
+        Item[] items = [.. drawn.Select(one => Captioned(one.Figure.Title, one.Scene, width))];
+        Strip[] inOrder = [.. Shelves(items, width)];
+        Strip[] byHeight = [.. Shelves(items.OrderByDescending(item => item.Scene.HeightMillimetres), width)];
+        return Height(byHeight) < Height(inOrder) - WorthReordering ? byHeight : inOrder;
+
+        static double Height(Strip[] strips) => strips.Sum(strip => strip.SpaceBefore + strip.Height);
+    }
+
+    // One further on may fill what is left of a shelf.
+    private static IEnumerable<Strip> Shelves(IEnumerable<Item> items, double width)
+    {
+        List<Item> waiting = [.. items];
         while (waiting.Count > 0)
         {
             List<Item> shelf = [];

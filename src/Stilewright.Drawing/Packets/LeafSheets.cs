@@ -166,7 +166,7 @@ internal sealed class LeafSheets(PacketContents contents, ProjectBreakdown proje
     // Clear enough when lengths stand over their lines and the label within the part.
     private (Figure Figure, Func<Scale, bool> IsClear) Drawing(CutListLine line, LeafDetail detail)
     {
-        const double Shortest = 48;
+        const double Shortest = 40;
         const double Narrowest = 4.2;
         var labels = string.Join(", ", line.Parts.Select(part => part.Label));
         var part = line.Part;
@@ -185,8 +185,9 @@ internal sealed class LeafSheets(PacketContents contents, ProjectBreakdown proje
     {
         if (!contents.Settings.Working)
             return;
-        flow.Add(Prose.Heading($"How the sizes of {leaf.Label} are found", Width));
-        flow.Add(WorkingStrips.Of(quantities, format, Width, Most));
+        Strip[] heading = [.. Prose.Heading($"How the sizes of {leaf.Label} are found", Width)];
+        flow.Add(heading);
+        flow.Add(WorkingStrips.Of(quantities, format, Width, Most, flow.Left - heading.Sum(strip => strip.SpaceBefore + strip.Height), flow.Height));
     }
 
     private void LayStick(PieceBreakdown piece, SizedLeaf leaf, LeafDetail detail)

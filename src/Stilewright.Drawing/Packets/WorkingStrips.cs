@@ -13,14 +13,27 @@ internal static class WorkingStrips
     private const double MostNameShare = 0.26;
     private const double MostFiguresShare = 0.32;
     private const double Padding = 0.55;
+    private const double TightPadding = 0.2;
     // What is set is not broken for a rounding of its own width.
     private const double Air = 0.05;
     private const int LeastOnSheet = 3;
     private static readonly TextStyle Words = new(3.1);
     private static readonly TextStyle Figures = new(3.3);
 
+    /// <summary>The strips, set tighter where that saves a sheet.</summary>
     /// <param name="most">The greatest height of a step in millimetres; a higher one is broken.</param>
-    public static IEnumerable<Strip> Of(IReadOnlyList<Worked> quantities, LengthFormat format, double width, double most)
+    /// <param name="left">What is left of the sheet they begin on, in millimetres.</param>
+    /// <param name="sheet">The height of the sheets that follow.</param>
+    public static IReadOnlyList<Strip> Of(IReadOnlyList<Worked> quantities, LengthFormat format, double width, double most, double left, double sheet)
+    {
+        Strip[] strips = [.. Of(quantities, format, width, most, Padding)];
+        var over = strips.Sum(strip => strip.SpaceBefore + strip.Height) - left;
+        var spared = 2 * (Padding - TightPadding) * strips.Length;
+        return over > 0 && Math.Ceiling((over - spared) / sheet) < Math.Ceiling(over / sheet)
+            ? [.. Of(quantities, format, width, most, TightPadding)] : strips;
+    }
+
+    private static IEnumerable<Strip> Of(IReadOnlyList<Worked> quantities, LengthFormat format, double width, double most, double padding)
     {
         WorkedLine[] lines = [.. WorkedOrder.Of(quantities, format)];
         var givens = lines.SelectMany(line => line.Givens)
@@ -36,7 +49,7 @@ internal static class WorkingStrips
             yield break;
         var wordsAt = Math.Min(width * MostNameShare, worked.Max(line => Typesetter.Set(line.Name, Words).Width) + Gap);
         var figuresAt = width - Math.Min(width * MostFiguresShare, worked.Max(line => Typesetter.Set($"= {line.Arithmetic}", Figures).Width) + Air);
-        Strip[] steps = [.. worked.SelectMany(line => Step(line, wordsAt, figuresAt, width, most))];
+        Strip[] steps = [.. worked.SelectMany(line => Step(line, wordsAt, figuresAt, width, most, padding))];
         for (var i = 0; i < steps.Length; i++)
         {
             yield return steps[i] with
@@ -48,7 +61,7 @@ internal static class WorkingStrips
         }
     }
 
-    private static IEnumerable<Strip> Step(WorkedLine step, double wordsAt, double figuresAt, double width, double most)
+    private static IEnumerable<Strip> Step(WorkedLine step, double wordsAt, double figuresAt, double width, double most, double padding)
     {
         var wordsWidth = figuresAt - wordsAt - Gap;
         List<(SetLine Line, double Left)> words = [.. step.Formula.Length > 0 ? Hanging($"= {step.Formula}", Words, wordsAt, wordsWidth) : []];
@@ -56,13 +69,13 @@ internal static class WorkingStrips
             words.AddRange(Hanging($"because {reason}", TextStyle.Small, wordsAt, wordsWidth));
 
         List<(double Height, List<SceneNode> Nodes)> rows = [];
-        Fill(rows, [.. Typesetter.Wrap(step.Name, Words, wordsAt - Gap + Air).Select(line => (line, 0.0))], most);
-        Fill(rows, words, most);
-        Fill(rows, [.. Hanging($"= {step.Arithmetic}", Figures, figuresAt, width - figuresAt)], most);
+        Fill(rows, [.. Typesetter.Wrap(step.Name, Words, wordsAt - Gap + Air).Select(line => (line, 0.0))], most, padding);
+        Fill(rows, words, most, padding);
+        Fill(rows, [.. Hanging($"= {step.Arithmetic}", Figures, figuresAt, width - figuresAt)], most, padding);
         for (var i = 0; i < rows.Count; i++)
         {
             var (height, nodes) = rows[i];
-            height += 2 * Padding;
+            height += 2 * padding;
             nodes.Insert(0, Strip.Rule(0, 0, width, 0));
             yield return new(height, nodes);
         }
@@ -83,7 +96,7 @@ internal static class WorkingStrips
         return lines.Select((line, i) => (line, i == 0 ? left : left + indent));
     }
 
-    private static void Fill(List<(double Height, List<SceneNode> Nodes)> rows, List<(SetLine Line, double Left)> lines, double most)
+    private static void Fill(List<(double Height, List<SceneNode> Nodes)> rows, List<(SetLine Line, double Left)> lines, double most, double padding)
     {
         var row = 0;
         var top = 0.0;
@@ -96,7 +109,7 @@ internal static class WorkingStrips
             // First lines share a baseline, whatever their sizes.
             if (top == 0)
                 top = Figures.SizeMillimetres * 0.72 - line.Ascent;
-            rows[row].Nodes.Add(Strip.Put(line, left, Padding + top));
+            rows[row].Nodes.Add(Strip.Put(line, left, padding + top));
             top += line.Pitch;
             rows[row] = (Math.Max(rows[row].Height, top), rows[row].Nodes);
         }
