@@ -54,7 +54,7 @@ public sealed class DimensionPlacerTests
             Assert.All(placed.Marks.SelectMany(mark => mark.Strokes), stroke => Assert.True(placed.Bounds.Holds(stroke.Bounds), $"{where}: a line leaves the bounds."));
             Assert.True(placed.Bounds.Holds(bounds ?? figure));
         },
-        iter: 2000);
+        iter: 400);
 
     private static Length Of(int sixteenths) => Length.FromInches(new(sixteenths, Sixteenths));
 }
