@@ -57,6 +57,62 @@ public sealed class PdfWriterTests
         iter: 25);
 
     [Fact]
+    public void Dashed_lines_begin_and_end_in_dashes_as_wide_as_their_style() => Gen.Int.Sample(
+        seed =>
+        {
+            var random = new Random(seed);
+            PaperPoint Place() => new(random.NextDouble() * 180 + 10, random.NextDouble() * 180 + 10);
+            var (from, to) = (Place(), Place());
+            LineStyle[] styles = [.. Enum.GetValues<LineStyle>().Where(each => each.DashesMillimetres.Count > 0)];
+            var style = styles[random.Next(styles.Length)];
+            var dashes = DashFit.For(Outline.Line(from, to), style);
+            var scene = new Scene("Line", "One line", 200, 200, [new Shape(Outline.Line(from, to), style)]);
+            using var pdf = PdfDocument.Open(Written([new(scene, [])]));
+            var page = pdf.GetPage(1);
+            var whole = from.DistanceTo(to);
+            var drawn = page.Paths.SelectMany(path => path).SelectMany(path => path.Commands).OfType<PdfSubpath.Line>().Select(line => (From: Paper(line.From), To: Paper(line.To))).ToList();
+            Assert.NotEmpty(drawn);
+            Assert.InRange(drawn[0].From.DistanceTo(from), 0, ToleranceMillimetres);
+            Assert.InRange(drawn[^1].To.DistanceTo(to), 0, ToleranceMillimetres);
+
+            // All lie on the line, in their order, each as long as it should be.
+            var at = 0.0;
+            for (var i = 0; i < drawn.Count; i++)
+            {
+                var length = dashes.Count == 0 ? whole : dashes[2 * i % dashes.Count];
+                Assert.Equal(at, drawn[i].From.DistanceTo(from), ToleranceMillimetres);
+                Assert.Equal(whole - at, drawn[i].From.DistanceTo(to), ToleranceMillimetres);
+                Assert.Equal(length, drawn[i].From.DistanceTo(drawn[i].To), ToleranceMillimetres);
+                at += dashes.Count == 0 ? length : length + dashes[(2 * i + 1) % dashes.Count];
+            }
+
+            PaperPoint Paper(PdfPoint point) => new(point.X / PointsPerMillimetre, (page.Height - point.Y) / PointsPerMillimetre);
+        },
+        iter: 100);
+
+    // ISO 129-1: figures are read from the bottom or from the right of the sheet.
+    [Fact]
+    public void Turned_text_reads_from_bottom_to_top()
+    {
+        var line = Typesetter.Set("Rail 12 3/16 in", TextStyle.Figure);
+        var scene = new Scene("Text", "Turned", 100, 100, [new Lettering(new(40, 80), line, IsUpright: false)]);
+        using var pdf = PdfDocument.Open(Written([new(scene, [])]));
+        var page = pdf.GetPage(1);
+        var letters = page.Letters.ToList();
+        Assert.Equal(string.Concat(line.Runs.Select(run => run.Text)), string.Concat(letters.Select(letter => letter.Value)));
+        Assert.All(letters, letter => Assert.Equal(letter.StartBaseLine.X, letter.EndBaseLine.X, LetterToleranceMillimetres));
+        Assert.All(letters.Zip(letters.Skip(1)), pair => Assert.True(pair.Second.StartBaseLine.Y > pair.First.StartBaseLine.Y));
+        Assert.Equal(80 - line.Width, (page.Height - letters[^1].EndBaseLine.Y) / PointsPerMillimetre, 0.05);
+
+        // Heads of letters lie to the left of the baseline.
+        Assert.All(letters.Where(letter => letter.Value == "R"), letter =>
+        {
+            Assert.Equal(40, letter.StartBaseLine.X / PointsPerMillimetre, LetterToleranceMillimetres);
+            Assert.InRange(letter.BoundingBox.Centroid.X / PointsPerMillimetre, 40 - line.Ascent, 40);
+        });
+    }
+
+    [Fact]
     public void Bookmarks_have_their_titles_levels_and_pages()
     {
         var page = RandomScene.Of(1);
