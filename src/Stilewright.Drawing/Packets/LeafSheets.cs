@@ -16,8 +16,8 @@ internal sealed class LeafSheets(PacketContents contents, ProjectBreakdown proje
     private readonly TradeWords figures = new(format);
     private readonly FindingStrips findings = new(contents.Words, format);
 
-    // Drawings smaller than 1:16 are hard to work from.
-    private const int LeastClear = 16;
+    // Drawings smaller than 1:12 are hard to work from.
+    private const int LeastClear = 12;
 
     private double Width => flow.Width;
     private double Most => flow.Height / 2;
@@ -44,7 +44,6 @@ internal sealed class LeafSheets(PacketContents contents, ProjectBreakdown proje
         Strip[] parts = [.. Parts(leaf, alike)];
         LayViews(leaf, detail, parts.Sum(strip => strip.SpaceBefore + strip.Height));
         flow.Add(parts);
-        LaySums(leaf);
         LayRest(own);
         LayPartDrawings(alike, detail);
         LayWorking(leaf, [leaf.Width, leaf.Height, .. leaf.Parts.SelectMany(NamedFigures.Of).Select(figure => figure.Quantity)]);
@@ -123,11 +122,27 @@ internal sealed class LeafSheets(PacketContents contents, ProjectBreakdown proje
                     Note = figures.Work(line.Part),
                 }),
                 Width, Most),
-            .. Thicknesses(leaf),
+            .. ThicknessesAndSums(leaf),
         ];
     }
 
-    private IEnumerable<Strip> Thicknesses(SizedLeaf leaf)
+    // Beside one another; below one another where they are too many for that.
+    private IEnumerable<Strip> ThicknessesAndSums(SizedLeaf leaf)
+    {
+        const double ThicknessShare = 0.6;
+        const double Gap = 8;
+        const double Above = 5;
+        var sumsAt = Width * ThicknessShare + Gap;
+        Strip[] thicknesses = [.. Thicknesses(leaf, Width * ThicknessShare)];
+        Strip[] sums = [.. Sums(leaf, Width - sumsAt)];
+        if (sums.Length > 0 && Math.Max(Height(thicknesses), Height(sums)) <= Most)
+            return [Strip.Beside((0, thicknesses), (sumsAt, sums)) with { SpaceBefore = Above }];
+        return [.. Prose.First(Thicknesses(leaf, Width), Above), .. Prose.First(Sums(leaf, Width), Above)];
+
+        static double Height(Strip[] strips) => strips.Sum(strip => strip.SpaceBefore + strip.Height);
+    }
+
+    private IEnumerable<Strip> Thicknesses(SizedLeaf leaf, double width)
     {
         var thick = leaf.Parts.GroupBy(part => (
             part.Material, part.Stock, Rough: figures.Of(part.Thickness?.Rough), Planed: figures.Of(part.Thickness?.Planed), Final: figures.Of(part.Thickness?.Final)));
@@ -138,17 +153,21 @@ internal sealed class LeafSheets(PacketContents contents, ProjectBreakdown proje
                 group.Key.Material, group.Key.Stock, group.Key.Rough, group.Key.Planed, group.Key.Final,
                 string.Join(" ", group.Select(part => part.Label[(part.Label.LastIndexOf('·') + 1)..])),
             ])),
-            Width, Most).Select((strip, i) => i == 0 ? strip with { SpaceBefore = 5 } : strip);
+            width, Most);
     }
 
-    private void LaySums(SizedLeaf leaf)
+    private IEnumerable<Strip> Sums(SizedLeaf leaf, double width)
     {
         if (leaf.CheckSums.Count == 0)
-            return;
-        flow.Add(Prose.Heading("It adds up", Width));
-        var sums = leaf.CheckSums.SelectMany(sum =>
-            Prose.Paragraph($"{sum.Name}: {sum.Text(format)}{(sum.Holds ? "" : "  DOES NOT ADD UP")}", Width, sum.Holds ? TextStyle.Figure : TextStyle.Figure.Bold)).ToList();
-        flow.Add(sums.Select((strip, i) => strip with { KeepWithNext = i < sums.Count - 1 }));
+            yield break;
+        foreach (var strip in Prose.Wrapped("It adds up", TextStyle.Body.Bold, width, 0, 0.4))
+            yield return strip with { KeepWithNext = true };
+        foreach (var sum in leaf.CheckSums)
+        {
+            var style = sum.Holds ? TextStyle.Body : TextStyle.Body.Bold;
+            foreach (var strip in Prose.Paragraph($"{sum.Name}: {sum.Text(format)}{(sum.Holds ? "" : "  DOES NOT ADD UP")}", width, style, above: 0.4))
+                yield return strip;
+        }
     }
 
     private void LayPartDrawings(CutListLine[] alike, LeafDetail detail)
@@ -187,7 +206,7 @@ internal sealed class LeafSheets(PacketContents contents, ProjectBreakdown proje
             return;
         Strip[] heading = [.. Prose.Heading($"How the sizes of {leaf.Label} are found", Width)];
         flow.Add(heading);
-        flow.Add(WorkingStrips.Of(quantities, format, Width, Most, flow.Left - heading.Sum(strip => strip.SpaceBefore + strip.Height), flow.Height));
+        flow.Add(WorkingStrips.Of(quantities, format, Width, Most, heading.Sum(strip => strip.SpaceBefore + strip.Height), flow.Left, flow.Height));
     }
 
     private void LayStick(PieceBreakdown piece, SizedLeaf leaf, LeafDetail detail)

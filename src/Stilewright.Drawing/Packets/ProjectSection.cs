@@ -94,7 +94,7 @@ internal sealed class ProjectSection
         var withheld = leaves.Count(leaf => leaf.IsWithheld);
         var words = $"{TradeWords.Count(project.Fronts.Count(), "front", "fronts")}, {TradeWords.Count(leaves.Length, "leaf", "leaves")}, {TradeWords.Count(parts, "part", "parts")}"
             + (withheld > 0 ? $" ({TradeWords.Count(withheld, "leaf", "leaves")} withheld)" : "") + $"; {FindingWords.Summary(own)}.";
-        flow.Add(Prose.Paragraph(words, Width));
+        flow.Add(Prose.Paragraph(words, Width, above: 3));
     }
 
     private void LayFigures()

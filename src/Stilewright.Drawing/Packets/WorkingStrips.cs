@@ -22,12 +22,16 @@ internal static class WorkingStrips
 
     /// <summary>The strips, set tighter where that saves a sheet.</summary>
     /// <param name="most">The greatest height of a step in millimetres; a higher one is broken.</param>
-    /// <param name="left">What is left of the sheet they begin on, in millimetres.</param>
+    /// <param name="heading">The height of the heading they are kept with, in millimetres.</param>
+    /// <param name="left">What is left of the sheet for heading and strips.</param>
     /// <param name="sheet">The height of the sheets that follow.</param>
-    public static IReadOnlyList<Strip> Of(IReadOnlyList<Worked> quantities, LengthFormat format, double width, double most, double left, double sheet)
+    public static IReadOnlyList<Strip> Of(IReadOnlyList<Worked> quantities, LengthFormat format, double width, double most, double heading, double left, double sheet)
     {
         Strip[] strips = [.. Of(quantities, format, width, most, Padding)];
-        var over = strips.Sum(strip => strip.SpaceBefore + strip.Height) - left;
+        // What is kept together at the beginning goes on the next sheet where this one is too full for it.
+        if (heading + strips.TakeWhile(strip => strip.KeepWithNext).Sum(strip => strip.SpaceBefore + strip.Height) > left)
+            left = sheet;
+        var over = heading + strips.Sum(strip => strip.SpaceBefore + strip.Height) - left;
         var spared = 2 * (Padding - TightPadding) * strips.Length;
         return over > 0 && Math.Ceiling((over - spared) / sheet) < Math.Ceiling(over / sheet)
             ? [.. Of(quantities, format, width, most, TightPadding)] : strips;
@@ -41,12 +45,17 @@ internal static class WorkingStrips
         foreach (var source in givens)
         {
             foreach (var strip in Prose.First(Prose.Led(source.Key, string.Join("; ", source.Distinct()) + ".", Words, width), 0.8))
-                yield return strip;
+                yield return strip with { KeepWithNext = true };
         }
 
         WorkedLine[] worked = [.. lines.Where(line => line.Quantity is not (Given or FromTable))];
         if (worked.Length == 0)
+        {
+            // Closes what was kept together.
+            yield return new(0, []);
             yield break;
+        }
+
         var wordsAt = Math.Min(width * MostNameShare, worked.Max(line => Typesetter.Set(line.Name, Words).Width) + Gap);
         var figuresAt = width - Math.Min(width * MostFiguresShare, worked.Max(line => Typesetter.Set($"= {line.Arithmetic}", Figures).Width) + Air);
         Strip[] steps = [.. worked.SelectMany(line => Step(line, wordsAt, figuresAt, width, most, padding))];
