@@ -82,8 +82,8 @@ internal sealed class LeafSheets(PacketContents contents, ProjectBreakdown proje
 
     private void LayViews(SizedLeaf leaf, LeafDetail detail, double partsHeight)
     {
-        var front = new Figure("Front view", leaf.Width.Length, leaf.Height.Length, scale => LeafFigure.Front(leaf, detail, scale, format));
-        var back = new Figure("Back view", leaf.Width.Length, leaf.Height.Length, scale => LeafFigure.Back(leaf, detail, scale, format));
+        var front = new Figure("Front view", leaf.Width.Length, leaf.Height.Length, DrawnOnce(scale => LeafFigure.Front(leaf, detail, scale, format)));
+        var back = new Figure("Back view", leaf.Width.Length, leaf.Height.Length, DrawnOnce(scale => LeafFigure.Back(leaf, detail, scale, format)));
         // Best with the parts on this sheet; a tall door is worth a sheet of its own.
         (Scale Scale, IReadOnlyList<Strip> Strips)? best = null;
         foreach (var room in new[] { flow.Left - partsHeight, flow.Left, flow.Height - partsHeight, flow.Height })
@@ -96,6 +96,13 @@ internal sealed class LeafSheets(PacketContents contents, ProjectBreakdown proje
         }
 
         flow.Add(best?.Strips ?? FigureStrips.Beside([front, back], format.Unit, Width, flow.Height));
+    }
+
+    // Every room that is tried asks for the same scales.
+    private static Func<Scale, Scene> DrawnOnce(Func<Scale, Scene> draw)
+    {
+        Dictionary<Scale, Scene> drawn = [];
+        return scale => drawn.TryGetValue(scale, out var scene) ? scene : drawn[scale] = draw(scale);
     }
 
     private IEnumerable<Strip> Parts(SizedLeaf leaf, CutListLine[] alike)
