@@ -145,7 +145,7 @@ internal sealed class ProjectSection
             if (front.Gap is { } gap)
                 notes.Add($"{figures.Of(gap)} between its leaves");
             notes.AddRange(front.Edges.Select(edge =>
-                $"{TradeWords.Words(edge.Side)} {figures.Reach(edge.Reach, front.Mount)}{(edge.Beyond == BeyondKind.Unknown ? "" : $", beyond it {FrontWords.Beyond(edge, labels)}")}"));
+                $"{TradeWords.Words(edge.Side)} {figures.Reach(edge.Reach, front.Mount)}{(edge.Beyond == BeyondKind.Unknown ? "" : $", then {FrontWords.Beyond(edge, labels)}")}"));
             // One leaf of the front's own label is its front; others are told one by one.
             var single = front.Leaves is [var only] && only.Label == front.Label ? only : null;
             if (single is { IsWithheld: true })

@@ -49,8 +49,8 @@ public static class FrontWords
     public static string Beyond(EdgeReach edge, IReadOnlyDictionary<string, string> labels) => edge.Beyond switch
     {
         BeyondKind.Opening => $"front {string.Join(", ", edge.Neighbours.Select(id => labels.GetValueOrDefault(id, id)))}",
-        BeyondKind.FrameEdge => "edge of the frame",
-        BeyondKind.Wall => "wall",
+        BeyondKind.FrameEdge => "the edge of the frame",
+        BeyondKind.Wall => "a wall",
         _ => "not known",
     };
 }
