@@ -45,19 +45,9 @@ public class LeafFigureTests
                     if (shape.Fill == Tone.Paper)
                         labels.Add(shape.Outline.Shifted(at).Bounds.Grown(-0.3));
                     else if (shape.Line is { } style and not LineStyle.Dimension)
-                        Assert.DoesNotContain(labels, label => Crosses(shape.Outline.Shifted(at), label));
+                        Assert.DoesNotContain(labels, label => Marks.Crosses(shape.Outline.Shifted(at), label));
                 }
             }
-        }
-
-        static bool Crosses(Outline outline, PaperBox box)
-        {
-            var points = outline.Flattened(0.01).ToList();
-            if (outline.IsClosed)
-                points.Add(points[0]);
-            // Points close enough together on every line that none slips through a label.
-            return points.Zip(points.Skip(1)).Any(pair => Enumerable.Range(0, 401).Select(i => pair.First + (pair.Second - pair.First) * (i / 400.0))
-                .Any(point => box.Holds(new(point.X, point.Y, 0, 0))));
         }
     }
 

@@ -1,5 +1,6 @@
-using Stilewright.Doors;
+using System.Collections.Concurrent;
 using Stilewright.Documents;
+using Stilewright.Doors;
 using Stilewright.Drawing.Packets;
 using Stilewright.Drawing.Scenes;
 using Stilewright.Findings;
@@ -91,7 +92,7 @@ public sealed class PacketTests
     public void Every_finding_is_printed_with_severity_advice_and_source(int seed, string paperName)
     {
         var breakdown = Work(seed);
-        var all = Packet.OfCourse(breakdown, FactsOf(breakdown), new(PaperOf(paperName))).ToList();
+        var all = Sheets(seed, PaperOf(paperName));
         var overview = TextOf(all.Where(sheet => sheet.Scene.Title.StartsWith($"{breakdown.Course.Name}: overview", StringComparison.Ordinal)));
         var format = FormatOf(breakdown, null);
         foreach (var finding in breakdown.Findings)
@@ -199,15 +200,19 @@ public sealed class PacketTests
 
     private static PacketFacts FactsOf(Breakdown breakdown) => new(Fingerprint.Of(breakdown), "0.1.0", new(2026, 11, 25));
 
-    private static List<Sheet> Sheets(int seed, Paper paper) => Sheets(Work(seed), paper);
+    // Laying a packet out is what takes the time of these tests.
+    private static readonly ConcurrentDictionary<(int Seed, string Paper), List<Sheet>> Laid = [];
+    private static readonly ConcurrentDictionary<int, Breakdown> Worked = [];
+
+    private static List<Sheet> Sheets(int seed, Paper paper) => Laid.GetOrAdd((seed, paper.Name), _ => Sheets(Work(seed), paper));
 
     private static List<Sheet> Sheets(Breakdown breakdown, Paper paper) => [.. Packet.OfCourse(breakdown, FactsOf(breakdown), new(paper))];
 
-    private static Breakdown Work(int seed)
+    private static Breakdown Work(int seed) => Worked.GetOrAdd(seed, static seed =>
     {
         var course = seed < 0 ? Sample() : RandomCourse.Of(seed);
         return Breakdown.Of(course, ShippedStandards.For(course.Unit));
-    }
+    });
 
     private static Course Sample()
     {
