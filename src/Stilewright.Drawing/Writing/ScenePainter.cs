@@ -46,8 +46,13 @@ internal sealed class ScenePainter : IDisposable
                     Paint(canvas, lettering, at);
                     break;
                 case CellGrid grid:
-                    using (var cells = Path(grid.Bars, at))
-                        canvas.DrawPath(cells, inkFill);
+                    // As one path of a hundred bars Skia takes six times as long.
+                    foreach (var bar in grid.Bars)
+                    {
+                        var box = bar.Bounds.Shifted(at.X, at.Y);
+                        canvas.DrawRect(new(Units(box.Left), Units(box.Top), Units(box.Right), Units(box.Bottom)), inkFill);
+                    }
+
                     break;
                 default:
                     throw new ArgumentException($"A scene cannot hold a {node.GetType().Name}.", nameof(scene));
