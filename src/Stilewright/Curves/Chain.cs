@@ -69,18 +69,26 @@ public sealed class Chain
     /// <summary>The place of the chain that is closest to a point; the first of several.</summary>
     public ClosestPlace ClosestTo(CurvePoint point)
     {
-        ClosestPlace best = default;
-        for (var i = 0; i < segments.Length; i++)
+        var (nearest, best) = (segments[0].ClosestTo(point), 0);
+        for (var i = 1; i < segments.Length; i++)
         {
-            var along = segments[i].ClosestTo(point);
-            var place = segments[i].PointAt(along);
-            var distance = segments[i] is ArcSegment arc && along > 0 && along < arc.Length
-                ? Math.Abs(point.DistanceTo(arc.Centre) - arc.Radius) : place.DistanceTo(point);
-            if (i == 0 || distance < best.Distance)
-                best = new(distance, starts[i] + along, place);
+            if (segments[i].ClosestTo(point) is var closest && closest.Distance < nearest.Distance)
+                (nearest, best) = (closest, i);
         }
 
-        return best;
+        return new(nearest.Distance, starts[best] + nearest.Along, segments[best].PointAt(nearest.Along));
+    }
+
+    /// <summary>Whether every place of the chain is at least so far from a point, in.</summary>
+    internal bool KeepsOff(CurvePoint point, double distanceInches)
+    {
+        foreach (var segment in segments)
+        {
+            if (segment.ClosestTo(point).Distance < distanceInches)
+                return false;
+        }
+
+        return true;
     }
 
     /// <summary>Whether a closed chain runs round the point; on the chain itself the answer may be either.</summary>

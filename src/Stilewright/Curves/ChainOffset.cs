@@ -90,7 +90,7 @@ internal sealed class ChainOffset
             {
                 var corner = before.End;
                 if (join == CornerJoin.Round || !Mitred(parallel, i, next, corner))
-                    joins[i] = ArcSegment.About(corner, corner + (arriving.Left * offset), corner + (leaving.Left * offset), counterClockwise: false);
+                    joins[i] = ArcSegment.About(corner, corner + (arriving.TurnedLeft() * offset), corner + (leaving.TurnedLeft() * offset), counterClockwise: false);
             }
         }
 
@@ -194,47 +194,66 @@ internal sealed class ChainOffset
     private bool IsTrue(CurveSegment slice)
     {
         var middle = slice.PointAt(slice.Length / 2);
-        return chain.ClosestTo(middle).Distance >= offset - tolerance && !wedges.Exists(wedge => IsInside(wedge, middle));
+        return chain.KeepsOff(middle, offset - tolerance) && !wedges.Exists(wedge => IsInside(wedge, middle));
     }
 
     private static bool IsInside(Chain wedge, CurvePoint point) =>
         wedge.Contains(point) && wedge.ClosestTo(point).Distance > CurveTolerance.MeetingInches;
 
+    // Runs begin where nothing leads in; what is left then are closed ones.
     private static List<Chain> Joined(List<CurveSegment> slices)
     {
         const double Near = 3 * CurveTolerance.SamePlaceInches;
         var chains = new List<Chain>();
-        var free = Enumerable.Repeat(true, slices.Count).ToArray();
-        var begins = Enumerable.Range(0, slices.Count).Where(i => !slices.Exists(other => other.End.DistanceTo(slices[i].Start) <= Near));
-        foreach (var first in begins.Concat(Enumerable.Range(0, slices.Count)).ToList())
+        var free = new bool[slices.Count];
+        var led = new bool[slices.Count];
+        for (var i = 0; i < slices.Count; i++)
         {
-            if (!free[first])
-                continue;
+            free[i] = true;
+            for (var j = 0; j < slices.Count && !led[i]; j++)
+                led[i] = slices[j].End.DistanceTo(slices[i].Start) <= Near;
+        }
+
+        for (var i = 0; i < slices.Count; i++)
+        {
+            if (!led[i])
+                Run(i);
+        }
+
+        for (var i = 0; i < slices.Count; i++)
+        {
+            if (free[i])
+                Run(i);
+        }
+
+        return chains;
+
+        void Run(int first)
+        {
             var run = new List<CurveSegment>();
-            for (var next = first; next >= 0; next = Follower(run[^1].End))
+            for (var next = first; next >= 0; next = Follower(next))
             {
                 free[next] = false;
-                var slice = slices[next];
-                run.Add(run.Count == 0 ? slice : slice.Meeting(run[^1].End, slice.End));
+                run.Add(run.Count == 0 ? slices[next] : slices[next].Meeting(run[^1].End, slices[next].End));
             }
 
             var closed = run[^1].End.DistanceTo(run[0].Start) <= Near && (run.Count > 1 || run[0] is ArcSegment);
             if (closed)
                 run[^1] = run[^1].Meeting(run[^1].Start, run[0].Start);
-            var chain = new Chain(run, closed);
-            if (chain.Length > CurveTolerance.CrumbInches)
-                chains.Add(chain);
+            if (run.Sum(each => each.Length) > CurveTolerance.CrumbInches)
+                chains.Add(new(run, closed));
         }
 
-        return chains;
-
-        int Follower(CurvePoint end)
+        int Follower(int slice)
         {
             var (best, nearest) = (-1, Near);
             for (var i = 0; i < slices.Count; i++)
             {
-                if (free[i] && slices[i].Start.DistanceTo(end) is var distance && distance <= nearest)
-                    (best, nearest) = (i, distance);
+                var next = (slice + 1 + i) % slices.Count;
+                if (free[next] && slices[next].Start.DistanceTo(slices[slice].End) is var distance && distance <= nearest)
+                    (best, nearest) = (next, distance);
+                if (nearest == 0)
+                    break;
             }
 
             return best;

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Stilewright.Curves;
 
 /// <summary>A place on a part's face, or a step between two such places: X to the right, Y up, both in inches (in).</summary>
@@ -11,7 +13,7 @@ public readonly record struct CurvePoint(double X, double Y)
     public double Length => Math.Sqrt((X * X) + (Y * Y));
 
     /// <summary>This step turned a quarter to the left.</summary>
-    public CurvePoint Left => new(-Y, X);
+    public CurvePoint TurnedLeft() => new(-Y, X);
 
     public double DistanceTo(CurvePoint other) => (other - this).Length;
     public double Dot(CurvePoint other) => (X * other.X) + (Y * other.Y);
@@ -27,4 +29,6 @@ public readonly record struct CurvePoint(double X, double Y)
         ? new(X / length, Y / length) : throw new InvalidOperationException("A step without length has no direction.");
 
     public CurvePoint MirroredIn(double verticalLineX) => new((2 * verticalLineX) - X, Y);
+
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"({X}, {Y})");
 }

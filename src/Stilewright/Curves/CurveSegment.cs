@@ -21,8 +21,11 @@ public abstract record CurveSegment
     /// <summary>Unit step in the direction of travel.</summary>
     public abstract CurvePoint DirectionAt(double distanceInches);
 
-    /// <summary>Distance along the segment of its place that is closest to the point, in.</summary>
-    public abstract double ClosestTo(CurvePoint point);
+    /// <summary>How far off the point is, and how far along the segment its closest place lies, in.</summary>
+    public abstract (double Distance, double Along) ClosestTo(CurvePoint point);
+
+    /// <summary>Whether the endless line or whole circle passes within the distance of the point.</summary>
+    internal abstract bool RunsBy(CurvePoint point, double withinInches);
 
     public abstract CurveSegment Reversed();
     public abstract CurveSegment Translated(CurvePoint by);
@@ -66,17 +69,21 @@ public sealed record LineSegment : CurveSegment
     public override CurvePoint PointAt(double distanceInches) => Start + (DirectionAt(distanceInches) * distanceInches);
     public override CurvePoint DirectionAt(double distanceInches) => (End - Start).Unit();
 
-    public override double ClosestTo(CurvePoint point)
+    public override (double Distance, double Along) ClosestTo(CurvePoint point)
     {
         var length = Length;
-        return Math.Clamp((point - Start).Dot(End - Start) / length, 0, length);
+        var (along, off) = ((point - Start).Dot(End - Start) / length, (End - Start).Cross(point - Start) / length);
+        return along <= 0 ? (point.DistanceTo(Start), 0) : along >= length ? (point.DistanceTo(End), length) : (Math.Abs(off), along);
     }
+
+    internal override bool RunsBy(CurvePoint point, double withinInches) =>
+        Math.Abs((End - Start).Cross(point - Start)) <= withinInches * Length;
 
     public override CurveSegment Reversed() => new LineSegment(End, Start);
     public override CurveSegment Translated(CurvePoint by) => new LineSegment(Start + by, End + by);
     public override CurveSegment Mirrored(double verticalLineX) => new LineSegment(Start.MirroredIn(verticalLineX), End.MirroredIn(verticalLineX));
     public override CurveSegment TurnedOver() => new LineSegment(Start with { Y = -Start.Y }, End with { Y = -End.Y });
-    internal override CurveSegment Parallel(double leftInches) => Translated(DirectionAt(0).Left * leftInches);
+    internal override CurveSegment Parallel(double leftInches) => Translated(DirectionAt(0).TurnedLeft() * leftInches);
     internal override CurveSegment Between(CurvePoint start, CurvePoint end) => new LineSegment(start, end);
     internal override CurveSegment Beyond(double distanceInches) => new LineSegment(End, End + (DirectionAt(0) * distanceInches));
     internal override double TurnRound(CurvePoint point) => ChordTurn(Start, End, point);
@@ -154,16 +161,23 @@ public sealed record ArcSegment : CurveSegment
 
     public override CurvePoint PointAt(double distanceInches) => Centre + (CurvePoint.AtAngle(AngleAt(distanceInches)) * Radius);
 
-    public override CurvePoint DirectionAt(double distanceInches) => CurvePoint.AtAngle(AngleAt(distanceInches)).Left * Math.Sign(SweepRadians);
+    public override CurvePoint DirectionAt(double distanceInches) => CurvePoint.AtAngle(AngleAt(distanceInches)).TurnedLeft() * Math.Sign(SweepRadians);
 
-    public override double ClosestTo(CurvePoint point)
+    public override (double Distance, double Along) ClosestTo(CurvePoint point)
     {
         var outward = point - Centre;
         var turn = TurnTo(Math.Atan2(outward.Y, outward.X));
         if (turn <= Math.Abs(SweepRadians))
-            return Radius * turn;
-        return point.DistanceTo(Start) <= point.DistanceTo(End) ? 0 : Length;
+            return (Math.Abs(outward.Length - Radius), Radius * turn);
+        var (fromStart, fromEnd) = (point.DistanceTo(Start), point.DistanceTo(End));
+        return fromStart <= fromEnd ? (fromStart, 0) : (fromEnd, Length);
     }
+
+    internal override bool RunsBy(CurvePoint point, double withinInches) => Math.Abs(point.DistanceTo(Centre) - Radius) <= withinInches;
+
+    /// <summary>The highest place of the arc.</summary>
+    internal CurvePoint Top => TurnTo(Math.PI / 2) <= Math.Abs(SweepRadians)
+        ? Centre + new CurvePoint(0, Radius) : Start.Y >= End.Y ? Start : End;
 
     public override CurveSegment Reversed() => new ArcSegment(Centre, Radius, StartRadians + SweepRadians, -SweepRadians, End, Start);
 
@@ -179,7 +193,7 @@ public sealed record ArcSegment : CurveSegment
     {
         var radius = Radius - (Math.Sign(SweepRadians) * leftInches);
         return radius <= CurveTolerance.SamePlaceInches ? null : new ArcSegment(Centre, radius, StartRadians, SweepRadians,
-            Start + (DirectionAt(0).Left * leftInches), End + (DirectionAt(Length).Left * leftInches));
+            Start + (DirectionAt(0).TurnedLeft() * leftInches), End + (DirectionAt(Length).TurnedLeft() * leftInches));
     }
 
     internal override CurveSegment Between(CurvePoint start, CurvePoint end) => About(Centre, start, end, SweepRadians > 0);

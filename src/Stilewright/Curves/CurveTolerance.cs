@@ -6,6 +6,9 @@ internal static class CurveTolerance
     /// <summary>Ends of neighbours in a chain meet within this, in.</summary>
     public const double MeetingInches = 1e-9;
 
+    /// <summary>An end closer than this to another curve lies on it, in.</summary>
+    public const double TouchInches = 1e-11;
+
     /// <summary>Crossings closer than this along a curve are one crossing, in: two circles that touch are found no closer than
     /// the root of a double's precision.</summary>
     public const double SamePlaceInches = 1e-7;

@@ -23,10 +23,16 @@ internal static class SegmentCrossings
                 break;
         }
 
-        EndOn(first.Start, first, second, into, before);
-        EndOn(first.End, first, second, into, before);
-        EndOn(second.Start, first, second, into, before);
-        EndOn(second.End, first, second, into, before);
+        EndOn(first.Start, second, along => new(0, along, first.Start));
+        EndOn(first.End, second, along => new(first.Length, along, first.End));
+        EndOn(second.Start, first, along => new(along, 0, second.Start));
+        EndOn(second.End, first, along => new(along, second.Length, second.End));
+
+        void EndOn(CurvePoint end, CurveSegment other, Func<double, Crossing> meeting)
+        {
+            if (other.RunsBy(end, CurveTolerance.TouchInches) && other.ClosestTo(end) is var closest && closest.Distance <= CurveTolerance.TouchInches)
+                Add(meeting(closest.Along), into, before);
+        }
     }
 
     private static void Lines(LineSegment one, LineSegment other, List<Crossing> into)
@@ -79,8 +85,8 @@ internal static class SegmentCrossings
         var foot = (distance + ((one.Radius - other.Radius) * (one.Radius + other.Radius) / distance)) / 2;
         var half = Math.Sqrt(Math.Max(0, (one.Radius - foot) * (one.Radius + foot)));
         var direction = apart.Unit();
-        Try(one.Centre + (direction * foot) + (direction.Left * half));
-        Try(one.Centre + (direction * foot) - (direction.Left * half));
+        Try(one.Centre + (direction * foot) + (direction.TurnedLeft() * half));
+        Try(one.Centre + (direction * foot) - (direction.TurnedLeft() * half));
 
         void Try(CurvePoint place)
         {
@@ -93,17 +99,6 @@ internal static class SegmentCrossings
     {
         var turn = arc.TurnTo(Math.Atan2(place.Y - arc.Centre.Y, place.X - arc.Centre.X));
         return turn <= Math.Abs(arc.SweepRadians) ? turn * arc.Radius : null;
-    }
-
-    private static void EndOn(CurvePoint end, CurveSegment first, CurveSegment second, List<Crossing> into, int before)
-    {
-        var onFirst = first.ClosestTo(end);
-        var onSecond = second.ClosestTo(end);
-        if (first.PointAt(onFirst).DistanceTo(end) <= CurveTolerance.MeetingInches
-            && second.PointAt(onSecond).DistanceTo(end) <= CurveTolerance.MeetingInches)
-        {
-            Add(new(onFirst, onSecond, end), into, before);
-        }
     }
 
     private static void Add(Crossing crossing, List<Crossing> into, int before)
