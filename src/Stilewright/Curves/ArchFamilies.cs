@@ -8,6 +8,8 @@ namespace Stilewright.Curves;
 /// R = (x² + a²) / 2a = S²/8a + a/2 (Machinery's Handbook, 31st edition, page 79: r = (c² + 4h²) / 8h).</remarks>
 public static class ArchFamilies
 {
+    private const double LeastSpan = 8 * CurveTolerance.CrumbInches;
+
     public static ArchResult Draw(ArchFamily family, ArchSizes sizes) => family switch
     {
         ArchFamily.Eyebrow => Eyebrow(sizes),
@@ -19,7 +21,7 @@ public static class ArchFamilies
     };
 
     /// <summary>No arch: the sight line of a straight rail.</summary>
-    public static ArchResult Straight(double spanInches) => spanInches > 0
+    public static ArchResult Straight(double spanInches) => spanInches >= LeastSpan
         ? new ArchResult.Drawn(new(new([new LineSegment(new(-spanInches / 2, 0), new(spanInches / 2, 0))], isClosed: false), []))
         : NoSpan(new(spanInches, 0));
 
@@ -175,12 +177,14 @@ public static class ArchFamilies
     {
         if (!double.IsFinite(sizes.Span + sizes.Rise + sizes.Shoulder + sizes.ReverseToCrown + (sizes.Step ?? 0) + (sizes.PointRadius ?? 0)))
             throw new ArgumentException($"{sizes} has a size that is no number.", nameof(sizes));
-        if (sizes.Span <= CurveTolerance.CrumbInches)
+        if (sizes.Span < LeastSpan)
             return NoSpan(sizes);
-        if (sizes.Shoulder < 0 || sizes.HalfWidth <= CurveTolerance.CrumbInches)
+        if (sizes.Shoulder < 0)
+            return new($"A shoulder is a length, 0 or more; this one is {Shown(sizes.Shoulder)}.", new(ArchMeasure.Shoulder, LimitSide.AtLeast, 0));
+        if (sizes.HalfWidth <= CurveTolerance.CrumbInches)
         {
             return new($"Shoulders of {Shown(sizes.Shoulder)} leave no arch over a span of {Shown(sizes.Span)}: shoulders less than {Shown(sizes.Span / 2)}.",
-                new(ArchMeasure.Shoulder, LimitSide.AtMost, sizes.Shoulder < 0 ? 0 : (sizes.Span / 2) - (2 * CurveTolerance.CrumbInches)));
+                new(ArchMeasure.Shoulder, LimitSide.AtMost, (sizes.Span / 2) - (2 * CurveTolerance.CrumbInches)));
         }
 
         return sizes.Rise > CurveTolerance.CrumbInches ? null : new(
@@ -189,7 +193,7 @@ public static class ArchFamilies
     }
 
     private static ArchResult.Refused NoSpan(ArchSizes sizes) => new(
-        $"The stiles leave a span of {Shown(sizes.Span)} for the arch.", new(ArchMeasure.Span, LimitSide.AtLeast, 2 * CurveTolerance.CrumbInches));
+        $"The stiles leave a span of {Shown(sizes.Span)} for the arch.", new(ArchMeasure.Span, LimitSide.AtLeast, LeastSpan));
 
     private static ArchResult.Refused TooHigh(string family, ArchSizes sizes, double most) => new(
         $"{(family[0] == 'e' ? "An" : "A")} {family} of rise {Shown(sizes.Rise)} over {Shown(sizes.Span)} with shoulders {Shown(sizes.Shoulder)} cannot be drawn: rise at most {Shown(most, StepDirection.Down)}.",

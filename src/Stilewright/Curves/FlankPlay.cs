@@ -8,8 +8,8 @@ namespace Stilewright.Curves;
 /// does short of leaving the groove.</param>
 /// <remarks>
 /// A panel with upright grain swells to both sides of its pin: a place at the distance h from the pin moves h × growth / width.
-/// From each place of the panel's arched edge between the sight lines the play is the distance, level and away from the pin, to the
-/// groove bottom, less that movement. Flank and groove are parallel curves ca apart, so on a flank that leans φ from level the
+/// From each place of the panel's arched edge the play is the distance, level and away from the pin, to the
+/// bottom of the rail's groove, which runs on through its tongue, less that movement; the sides' own clearance is not looked at. Flank and groove are parallel curves ca apart, so on a flank that leans φ from level the
 /// distance is about ca / sin φ, and ca itself where it is upright. Swelling along the grain is left out (0.1 to 0.2 %
 /// from green to oven-dry: FPL-GTR-190, chapter 4). Every segment is looked at in 17 even places and then between the two
 /// beside the tightest by thirds.
@@ -81,8 +81,6 @@ public sealed record FlankPlay(double Least, CurvePoint Place, double? ArchClear
 
         double Play(CurvePoint from)
         {
-            if (from.X < left - CurveTolerance.MeetingInches || from.X > right + CurveTolerance.MeetingInches)
-                return double.PositiveInfinity;
             var way = from.X < pin ? -1 : 1;
             var gap = double.PositiveInfinity;
             foreach (var segment in groove.Segments)

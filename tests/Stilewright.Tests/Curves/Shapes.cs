@@ -54,7 +54,7 @@ internal static class Shapes
     private static Chain MaybeCrossing(Random random, int corners)
     {
         var points = Enumerable.Range(0, corners)
-            .Select(i => CurvePoint.AtAngle(2 * Math.PI * (i + (0.5 * random.NextDouble())) / corners) * (4 + (4 * random.NextDouble()))).ToArray();
+            .Select(i => CurvePoint.AtAngle(2 * Math.PI * (i + (0.5 * random.NextDouble())) / corners) * (2 + (6 * random.NextDouble()))).ToArray();
         return new(points.Select((point, i) => Joining(random, point, points[(i + 1) % corners])), isClosed: true);
     }
 
