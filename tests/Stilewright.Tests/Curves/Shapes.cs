@@ -9,7 +9,7 @@ internal static class Shapes
 {
     public static ArchCurve Drawn(ArchResult result) => Assert.IsType<ArchResult.Drawn>(result).Curve;
 
-    /// <summary>Every segment's two arcs of curvature and its length, summed from thousands of chords (Simpson needs no more here).</summary>
+    /// <summary>Length as the sum of thousands of chords: numeric integration that knows nothing of arcs.</summary>
     public static double LengthByChords(Chain chain, int chords = 20_000)
     {
         var sum = 0.0;
