@@ -86,8 +86,9 @@ internal sealed class FrontPainter(LengthFormat format)
     // Inside a light, the largest first, a label is clear of the members; a leaf too small for that takes it anywhere.
     private static List<PaperBox> Rooms(SizedLeaf leaf, View view)
     {
+        var curves = LeafCurves.Of(leaf, null);
         var lights = leaf.Parts.Where(part => part.Kind is PartKind.Panel or PartKind.Glass && part.Visible.Count > 2)
-            .Select(part => view.Box(Extents.Round(part.Visible).Shifted(leaf.Place.X, leaf.Place.Y)));
+            .Select(part => view.Box((curves.Filling(part)?.Light.Box ?? part.VisibleBounds).Shifted(leaf.Place.X, leaf.Place.Y)));
         return [.. lights.OrderByDescending(light => Math.Round(light.Width * light.Height)), view.Box(leaf.Place)];
     }
 
@@ -100,7 +101,14 @@ internal sealed class FrontPainter(LengthFormat format)
     {
         yield return new Shape(Outline.Box(view.Box(leaf.Place)), LineStyle.Visible, Tone.Paper);
         var onLeaf = view with { Left = view.Left - leaf.Place.X, Top = view.Top - leaf.Place.Y };
+        var curves = LeafCurves.Of(leaf, null);
+        var lines = new CurvedLines(onLeaf.At);
         foreach (var part in leaf.Parts.Where(part => part.Visible.Count > 2 && part.Kind != PartKind.Slab))
-            yield return new SceneGroup(part.Path, null, [new Shape(onLeaf.Polygon(part.Visible), LineStyle.Edge)]);
+        {
+            var curve = curves.Of(part)?.Seen ?? curves.Filling(part)?.Sight;
+            var seen = curve is not null ? lines.Of(curve)
+                : part.Kind == PartKind.MidStile ? Outline.Box(onLeaf.Box(curves.SeenOf(part))) : onLeaf.Polygon(part.Visible);
+            yield return new SceneGroup(part.Path, null, [new Shape(seen, LineStyle.Edge)]);
+        }
     }
 }

@@ -12,6 +12,9 @@ namespace Stilewright.Drawing.Figures;
 public sealed record LeafDetail(
     CutterSet? Cutters, IReadOnlyDictionary<Side, Length> Rabbets, IReadOnlyDictionary<Side, Length> Laps)
 {
+    /// <summary>The curves of its arched rails and of what lies under and over them.</summary>
+    public LeafCurves Curves { get; init; } = LeafCurves.None;
+
     /// <summary>A leaf of which no more is known.</summary>
     public static LeafDetail Unknown { get; } = new(null, new Dictionary<Side, Length>(), new Dictionary<Side, Length>());
 
@@ -48,7 +51,8 @@ public sealed record LeafDetail(
             }
         }
 
-        return new(cutters is null ? null : project.Standard.Standard.Cutter(cutters), rabbets, laps);
+        var set = cutters is null ? null : project.Standard.Standard.Cutter(cutters);
+        return new(set, rabbets, laps) { Curves = LeafCurves.Of(leaf, set) };
     }
 
     private static IEnumerable<Opening> Openings(Face face)

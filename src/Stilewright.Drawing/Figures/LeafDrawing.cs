@@ -1,3 +1,4 @@
+using Stilewright.Curves;
 using Stilewright.Doors;
 using Stilewright.Drawing.Dimensions;
 using Stilewright.Drawing.Letters;
@@ -25,6 +26,8 @@ internal sealed class LeafDrawing
     private readonly LengthFormat format;
     private readonly bool isBack;
     private readonly LightGrid? grid;
+    private readonly LeafCurves curves;
+    private readonly CurvedLines lines;
     private readonly PaperBox figure;
     private readonly Callouts callouts;
 
@@ -36,13 +39,15 @@ internal sealed class LeafDrawing
         this.format = format;
         this.isBack = isBack;
         grid = LightGrid.Of(leaf);
+        curves = LeafCurves.Of(leaf, detail.Cutters);
+        lines = new(At, isMirrored: isBack);
         figure = Box(new(default, default, leaf.Width.Length, leaf.Height.Length));
         callouts = new(figure);
     }
 
     public Scene Draw()
     {
-        List<SceneNode> nodes = [.. Hand(), .. Moulding(), .. Rabbets(), .. Blanks()];
+        List<SceneNode> nodes = [.. Hand(), .. Moulding(), .. Rabbets()];
         // A part follows those whose tongues and tenons lie in it, so that its label stands over their lines.
         foreach (var part in leaf.Parts.OrderBy(part => part.Kind switch { PartKind.MidStile => 1, PartKind.Rail or PartKind.MidRail => 2, PartKind.Stile => 3, _ => 0 }))
             nodes.Add(new SceneGroup(part.Path, part.Name, DrawPart(part)));
@@ -78,6 +83,10 @@ internal sealed class LeafDrawing
 
     private PaperPoint At(Length x, Length y) => new(X(x), Y(y));
 
+    private PaperPoint At(CurvePoint point) => new(
+        scale.InchesOnPaper(isBack ? CurveLength.Inches(leaf.Width.Length) - point.X : point.X),
+        scale.InchesOnPaper(CurveLength.Inches(leaf.Height.Length) - point.Y));
+
     private PaperBox Box(Rectangle rectangle) => PaperBox.Between(At(rectangle.X, rectangle.Y), At(rectangle.Right, rectangle.Top));
 
     private IEnumerable<SceneNode> Hand() => View.Hand(figure, (leaf.IsDrawerFront, leaf.Hinge) switch
@@ -95,7 +104,18 @@ internal sealed class LeafDrawing
         var width = scale.OnPaper(cutters.StickingWidth.Value);
         if (width < LeastBetweenLines)
             yield break;
-        foreach (var light in grid.Lights)
+        var inches = CurveLength.Inches(cutters.StickingWidth.Value);
+        foreach (var light in curves.Lights)
+        {
+            var edge = light.Outward(inches);
+            if (!figure.Holds(lines.Of(edge).Bounds))
+                continue;
+            yield return new Shape(lines.Of(edge), LineStyle.Edge);
+            foreach (var mitre in lines.Mitres(light.Sight, edge))
+                yield return mitre;
+        }
+
+        foreach (var light in grid.Lights.Where(light => !curves.Lights.Any(curved => curved.Box.X == light.X && curved.Box.Y < light.Top && curved.Box.Top > light.Y)))
         {
             var seen = Box(light);
             var edge = seen.Grown(width);
@@ -107,32 +127,42 @@ internal sealed class LeafDrawing
         }
     }
 
-    // The inner edges of arched rails before they are sawn; they run across panels and their labels.
-    private IEnumerable<SceneNode> Blanks() => leaf.Parts.Where(part => part.Arch is not null).Select(part =>
-    {
-        var (seen, whole) = (part.VisibleBounds, part.Outline);
-        var edge = whole.Y < seen.Y ? whole.Y : whole.Top;
-        return new Shape(Outline.Line(At(seen.X, edge), At(seen.Right, edge)), LineStyle.Adjacent);
-    });
-
     private List<SceneNode> DrawPart(Part part)
     {
         List<SceneNode> nodes = [];
-        var seen = Box(part.VisibleBounds);
+        var filling = curves.Filling(part);
+        var seen = Box(filling?.Light.Box ?? (part.Kind == PartKind.MidStile ? curves.SeenOf(part) : part.VisibleBounds));
         var whole = Box(part.Outline);
+        var showsEdge = ShowsInGroove(Box(part.VisibleBounds), whole);
         switch (part.Kind)
         {
+            case PartKind.Panel when filling is not null:
+                if (showsEdge)
+                    nodes.Add(new Shape(lines.Of(filling.Edge), LineStyle.Hidden));
+                if (!isBack && filling.Field is { } field)
+                {
+                    nodes.Add(new Shape(lines.Of(field), LineStyle.Edge));
+                    nodes.AddRange(lines.Mitres(field, filling.Edge, filling.Sight));
+                }
+
+                break;
             case PartKind.Panel:
-                if (ShowsInGroove(seen, whole))
+                if (showsEdge)
                     nodes.Add(new Shape(Outline.Box(whole), LineStyle.Hidden));
                 if (!isBack && part.Work.Contains(EdgeWork.RaiseFourEdges) && detail.Cutters?.RaiseWidth is { } raise)
                     nodes.AddRange(Drafting.Raise(whole, seen, scale.OnPaper(raise.Value)));
                 break;
             case PartKind.Glass:
                 nodes.AddRange(Drafting.Sheen(seen));
-                if (ShowsInGroove(seen, whole))
-                    nodes.Add(new Shape(Outline.Box(whole), LineStyle.Hidden));
-                if (isBack && detail.Cutters is { } cutters && seen.Grown(scale.OnPaper(cutters.GrooveDepth.Value)) is var stops && figure.Holds(stops))
+                if (showsEdge)
+                    nodes.Add(new Shape(filling is null ? Outline.Box(whole) : lines.Of(filling.Edge), LineStyle.Hidden));
+                if (isBack && filling is not null && detail.Cutters is { } set)
+                {
+                    var stop = filling.Light.Outward(CurveLength.Inches(set.GrooveDepth.Value));
+                    nodes.Add(new Shape(lines.Of(stop), LineStyle.Visible));
+                    nodes.AddRange(lines.Mitres(filling.Sight, stop));
+                }
+                else if (isBack && detail.Cutters is { } cutters && seen.Grown(scale.OnPaper(cutters.GrooveDepth.Value)) is var stops && figure.Holds(stops))
                 {
                     nodes.Add(new Shape(Outline.Box(stops), LineStyle.Visible));
                     nodes.AddRange(Drafting.Mitres(stops, seen));
@@ -140,7 +170,10 @@ internal sealed class LeafDrawing
 
                 break;
             case not PartKind.Slab:
-                nodes.Add(new Shape(Outline.Through(true, [.. part.Visible.Select(point => At(point.X, point.Y))]), LineStyle.Visible));
+                nodes.Add(new Shape(
+                    curves.Of(part) is { } curve ? lines.Of(curve.Seen)
+                    : part.Kind == PartKind.MidStile ? Outline.Box(seen)
+                    : Outline.Through(true, [.. part.Visible.Select(point => At(point.X, point.Y))]), LineStyle.Visible));
                 nodes.AddRange(Joints(part));
                 break;
         }
@@ -162,7 +195,7 @@ internal sealed class LeafDrawing
     {
         if (part.IsMitred || part.Kind == PartKind.Stile)
             yield break;
-        var (seen, whole) = (part.VisibleBounds, part.Outline);
+        var (seen, whole) = (part.Kind == PartKind.MidStile ? curves.SeenOf(part) : part.VisibleBounds, part.Outline);
         if (part.StandsUpright)
         {
             if (scale.OnPaper(whole.Height - seen.Height) < 2 * LeastBetweenLines)
@@ -182,8 +215,8 @@ internal sealed class LeafDrawing
         if (part.Shoulder is { } shoulder && scale.OnPaper(shoulder.Length - seen.Width) >= 2 * LeastBetweenLines)
         {
             var past = (shoulder.Length - seen.Width) / 2;
-            yield return new Shape(Outline.Line(At(seen.X - past, seen.Y), At(seen.X - past, seen.Top)), LineStyle.Edge);
-            yield return new Shape(Outline.Line(At(seen.Right + past, seen.Y), At(seen.Right + past, seen.Top)), LineStyle.Edge);
+            yield return new Shape(Outline.Line(At(seen.X - past, whole.Y), At(seen.X - past, whole.Top)), LineStyle.Edge);
+            yield return new Shape(Outline.Line(At(seen.Right + past, whole.Y), At(seen.Right + past, whole.Top)), LineStyle.Edge);
         }
 
         static Shape Tongue(params PaperPoint[] points) => new(Outline.Through(false, points), LineStyle.Hidden);
@@ -318,7 +351,7 @@ internal sealed class LeafDrawing
         else
             sentences.Add($"Its parts: {string.Join("; ", leaf.Parts.Select(part => $"{part.ShortLabel} {part.Name} {format.Print(part.Finished.Width.Length)} × {format.Print(part.Finished.Length.Length)}"))}.");
         if (leaf.Parts.Any(part => part.Arch is not null))
-            sentences.Add("An arched rail is drawn straight at its narrowest.");
+            sentences.Add("Heights are measured at the crown of an arch.");
         if (detail.Rabbets.Count > 0)
             sentences.Add($"Rabbeted along the back: {string.Join(", ", detail.Rabbets.Select(rabbet => $"{SideWords(rabbet.Key)} {format.Print(rabbet.Value)}"))}.");
         if (detail.Laps.Count > 0)

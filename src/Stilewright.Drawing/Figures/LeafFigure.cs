@@ -7,7 +7,7 @@ namespace Stilewright.Drawing.Figures;
 
 /// <summary>Views of one finished leaf at a scale, with its members, joints, panels, hand and sizes.</summary>
 /// <remarks>
-/// An arched rail is drawn straight at its narrowest; the long-dashed double-dotted line shows the edge of its blank.
+/// Arches are drawn true; rails and lights are dimensioned at the crown.
 /// Parts bear the short end of their labels. A leaf whose parts are withheld shows its outline, hand and size alone.
 /// </remarks>
 public static class LeafFigure

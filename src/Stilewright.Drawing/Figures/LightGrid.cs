@@ -62,17 +62,6 @@ internal static class PartShapes
 {
     extension(Part part)
     {
-        /// <summary>The upright rectangle round the visible face.</summary>
-        public Rectangle VisibleBounds
-        {
-            get
-            {
-                var (left, right) = (part.Visible.Min(point => point.X), part.Visible.Max(point => point.X));
-                var (bottom, top) = (part.Visible.Min(point => point.Y), part.Visible.Max(point => point.Y));
-                return new(left, bottom, right - left, top - bottom);
-            }
-        }
-
         public bool IsMitred => part.Work.Contains(EdgeWork.MitreBothEnds);
 
         /// <summary>The end of the label that tells parts of one leaf apart, such as <c>TR</c>.</summary>

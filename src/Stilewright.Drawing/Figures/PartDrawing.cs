@@ -1,9 +1,11 @@
+using Stilewright.Curves;
 using Stilewright.Doors;
 using Stilewright.Drawing.Dimensions;
 using Stilewright.Drawing.Letters;
 using Stilewright.Drawing.Scenes;
 using Stilewright.Measure;
 using Stilewright.Projects;
+using Stilewright.Wording;
 
 namespace Stilewright.Drawing.Figures;
 
@@ -26,6 +28,9 @@ internal sealed class PartDrawing
     private readonly bool lengthIsAcrossPage;
     private readonly PaperBox finished;
     private readonly Stage[] stages;
+    private readonly RailCurve? rail;
+    private readonly PanelCurve? filling;
+    private readonly CurvedLines lines;
 
     /// <summary>One size of the part, with its place on paper.</summary>
     private sealed record Stage(string Word, PartSize Size, PaperBox Box);
@@ -41,6 +46,9 @@ internal sealed class PartDrawing
         lengthIsAcrossPage = lengthIsUpright == isTurned;
         finished = Box(part.Outline);
         stages = [.. Stages()];
+        rail = detail.Curves.Of(part);
+        filling = detail.Curves.Filling(part);
+        lines = new(At);
     }
 
     public Scene Draw()
@@ -53,12 +61,12 @@ internal sealed class PartDrawing
         }
 
         nodes.AddRange(Hidden());
-        PaperPoint[] outline = part.IsMitred ? [.. part.Visible.Select(At)] : [.. part.Outline.Corners.Select(At)];
-        nodes.Add(new Shape(Outline.Through(true, outline), LineStyle.Visible));
+        nodes.Add(new Shape((rail?.Outline ?? filling?.Edge) is { } curve ? lines.Of(curve)
+            : Outline.Through(true, [.. (part.IsMitred ? part.Visible : part.Outline.Corners).Select(At)]), LineStyle.Visible));
         nodes.AddRange(Shoulders());
         var bounds = stages.Aggregate(finished, (all, stage) => all.With(stage.Box));
         var callouts = new Callouts(bounds);
-        var room = Box(part.IsMitred ? Inside() : part.VisibleBounds).Grown(-InsidePart);
+        var room = Box(part.IsMitred ? Inside() : filling?.Light.Box ?? part.VisibleBounds).Grown(-InsidePart);
         var label = Drafting.Label(part.Label, room, room.Centre) ?? Drafting.Label(part.ShortLabel, room, room.Centre);
         if (label is { } inside)
             nodes.AddRange(inside.Nodes);
@@ -69,7 +77,8 @@ internal sealed class PartDrawing
 
         var (along, across) = Rows();
         var isCrowded = across.SelectMany(row => row.Spans).Any(span => TextWidth(span, format) + 2 * BesideLine > Math.Abs(span.To - span.From));
-        var placed = new DimensionPlacer(scale, format, TextStyle.Figure).Place(bounds, isCrowded ? along : [.. along, .. across], callouts.Place());
+        IReadOnlyList<DimensionRow> rows = [.. ArchRows(), .. along, .. isCrowded ? [] : across];
+        var placed = new DimensionPlacer(scale, format, TextStyle.Figure).Place(bounds, rows, callouts.Place());
         nodes.AddRange(placed.Marks);
         if (isCrowded)
             nodes.AddRange(Block(across, bounds, placed.Bounds));
@@ -85,7 +94,14 @@ internal sealed class PartDrawing
             : new(scale.OnPaper(point.X - outline.X), scale.OnPaper(outline.Top - point.Y));
     }
 
-    private PaperBox Box(Rectangle rectangle) => PaperBox.Between(At(new(rectangle.X, rectangle.Y)), At(new(rectangle.Right, rectangle.Top)));
+    private PaperPoint At(CurvePoint point)
+    {
+        var (right, up) = (point.X - CurveLength.Inches(part.Outline.X), point.Y - CurveLength.Inches(part.Outline.Y));
+        return isTurned ? new(scale.InchesOnPaper(up), scale.InchesOnPaper(right))
+            : new(scale.InchesOnPaper(right), scale.InchesOnPaper(CurveLength.Inches(part.Outline.Height) - up));
+    }
+
+    private PaperBox Box(Rectangle rectangle) => PaperBox.Between(At(new Point(rectangle.X, rectangle.Y)), At(new Point(rectangle.Right, rectangle.Top)));
 
     // What a mitred member has along its whole width.
     private Rectangle Inside()
@@ -122,10 +138,16 @@ internal sealed class PartDrawing
     // Whether the outer edge lies on the upper side of the paper.
     private bool OuterEdgeIsFirst() => part.Path[(part.Path.LastIndexOf('/') + 1)..] is "stile.left" or "rail.top";
 
-    // The bottom of the groove along the stuck edges, and of an arched rail the inner edge as it is sawn at its narrowest.
+    // The bottom of the groove along the stuck edges, and of an arched rail its centre lines and spring line.
     private IEnumerable<SceneNode> Hidden()
     {
-        if (part.Kind == PartKind.Panel && part.Work.Contains(EdgeWork.RaiseFourEdges) && detail.Cutters?.RaiseWidth is { } raise)
+        if (filling?.Field is { } field)
+        {
+            yield return new Shape(lines.Of(field), LineStyle.Edge);
+            foreach (var mitre in lines.Mitres(field, filling.Edge))
+                yield return mitre;
+        }
+        else if (filling is null && part.Kind == PartKind.Panel && part.Work.Contains(EdgeWork.RaiseFourEdges) && detail.Cutters?.RaiseWidth is { } raise)
         {
             foreach (var node in Drafting.Raise(finished, finished, scale.OnPaper(raise.Value)))
                 yield return node;
@@ -133,21 +155,33 @@ internal sealed class PartDrawing
 
         if (part.Kind == PartKind.Glass)
         {
-            foreach (var node in Drafting.Sheen(finished))
+            foreach (var node in Drafting.Sheen(filling is null ? finished : Box(filling.Light.Box)))
                 yield return node;
         }
 
         if (part.Kind is PartKind.Panel or PartKind.Glass or PartKind.Slab)
             yield break;
         var seen = Box(part.VisibleBounds);
-        if (part.Arch is not null)
+        if (rail is not null)
         {
-            var narrowest = OuterEdgeIsFirst() ? seen.Bottom : seen.Top;
-            yield return new Shape(Outline.Line(new(finished.Left, narrowest), new(finished.Right, narrowest)), LineStyle.Edge);
+            yield return new Shape(Outline.Line(At(rail.Sight.Start), At(rail.Sight.End)), LineStyle.Centre);
+            foreach (var light in LightsAt(rail))
+            {
+                var middle = Box(light.Box).Centre.X;
+                yield return new Shape(Outline.Line(new(middle, finished.Top), new(middle, finished.Bottom)), LineStyle.Centre);
+            }
         }
 
         if (detail.Cutters is not { } cutters)
             yield break;
+        if (rail is not null)
+        {
+            if (!cutters.StickingWidth.Value.IsZero)
+                yield return new Shape(lines.Of(rail.Into(CurveLength.Inches(cutters.StickingWidth.Value))), LineStyle.Edge);
+            if (rail.Groove is { } groove && cutters.GrooveDepth.Value != cutters.StickingWidth.Value)
+                yield return new Shape(lines.Of(groove), LineStyle.Hidden);
+        }
+
         foreach (var isTop in StuckEdges(seen))
         {
             foreach (var (depth, style) in new[] { (cutters.StickingWidth.Value, LineStyle.Edge), (cutters.GrooveDepth.Value, LineStyle.Hidden) })
@@ -171,6 +205,40 @@ internal sealed class PartDrawing
         double[] shortPoints = [.. points.Where(point => Math.Abs(point.Y - inner) < 1e-6).Select(point => point.X).Order()];
         var share = 1 - fromInnerEdge / width;
         return ((shortPoints[0] - finished.Left) * share, (finished.Right - shortPoints[^1]) * share);
+    }
+
+    // The lights with an arch of their own in this rail, and those whose share of a common arch is not straight.
+    private IEnumerable<LightCurve> LightsAt(RailCurve curve) => detail.Curves.Lights
+        .Where(light => light.Box.Top == curve.Spring || light.Box.Y == curve.Spring)
+        .Zip(curve.Arches).Where(pair => pair.Second.Chain.Segments.Any(segment => segment is ArcSegment)).Select(pair => pair.First);
+
+    // From the outer edge to the crown and on to the spring line; and along, the span of each arch.
+    private IEnumerable<DimensionRow> ArchRows()
+    {
+        if (rail is null || part.Arch is not { } arch)
+            yield break;
+        var narrowest = part.VisibleBounds.Height;
+        var (outer, spring) = OuterEdgeIsFirst() ? (finished.Top, finished.Bottom) : (finished.Bottom, finished.Top);
+        var crown = OuterEdgeIsFirst() ? outer + scale.OnPaper(narrowest) : outer - scale.OnPaper(narrowest);
+        yield return new(Side.Right,
+        [
+            new(crown, outer, narrowest) { Path = part.Path },
+            new(spring, crown, arch.Rise.Length) { Path = part.Path, Word = "rise" },
+        ]);
+        if (arch.Repeats == 1 && part.Shoulder?.Length == arch.Span.Length)
+            yield break;
+        List<Span> spans = [];
+        LightCurve? before = null;
+        foreach (var light in detail.Curves.Lights.Where(light => light.Box.Top == rail.Spring || light.Box.Y == rail.Spring))
+        {
+            var box = Box(light.Box);
+            if (before is not null)
+                spans.Add(new(Box(before.Box).Right, box.Left, light.Box.X - before.Box.Right));
+            spans.Add(new(box.Left, box.Right, light.Box.Width) { Path = part.Path, Word = arch.Repeats == 1 && spans.Count == 0 ? "span" : null });
+            before = light;
+        }
+
+        yield return new(Side.Bottom, spans);
     }
 
     private IEnumerable<bool> StuckEdges(PaperBox seen)
@@ -259,7 +327,7 @@ internal sealed class PartDrawing
             rows.Add(new(Side.Bottom,
             [
                 new(finished.Left, from, tongue) { Path = part.Path },
-                new(from, to, part.Shoulder.Length) { Path = part.Path, Word = "shoulder to shoulder" },
+                new(from, to, part.Shoulder.Length) { Path = part.Path, Word = rail is not null && part.Arch!.Span.Length == part.Shoulder.Length ? "span, shoulder to shoulder" : "shoulder to shoulder" },
                 new(to, finished.Right, tongue) { Path = part.Path },
             ]));
         }
@@ -283,10 +351,13 @@ internal sealed class PartDrawing
         }
     }
 
+    private string ArchWords() => rail is null || part.Arch is not { } arch ? ""
+        : $" Its arch, {TradeWords.Words(arch.Family)}, rises {format.PrintWithUnit(arch.Rise.Length)} over a span of {format.PrintWithUnit(arch.Span.Length)}{(arch.Repeats > 1 ? ", once over each light" : "")}.";
+
     private string Describe()
     {
         var stagesTold = stages.Select(stage => $"{stage.Word switch { "clamps" => "into the clamps", var word => word }} {format.Print(stage.Size.Width.Length)} × {format.PrintWithUnit(stage.Size.Length.Length)}");
         var shoulder = ShoulderSpan() is null ? "" : $" Shoulder to shoulder {format.PrintWithUnit(part.Shoulder!.Length)}.";
-        return $"{part.Name} {part.Label}: {string.Join(", ", stagesTold)}, width by length.{shoulder}{(part.Arch is null ? "" : " The arch is not drawn; a line shows the rail at its narrowest.")}";
+        return $"{part.Name} {part.Label}: {string.Join(", ", stagesTold)}, width by length.{shoulder}{ArchWords()}";
     }
 }

@@ -97,16 +97,17 @@ public static class StoryStick
         {
             var kind = isAcross ? "stiles" : "rails";
             var depth = detail.Cutters?.GrooveDepth.Value ?? default;
+            var edge = part.Arch is null ? "sight line" : "crown";
             if (!seen.From.IsZero)
             {
-                Mark(seen.From, "sight line", part.Name, kind);
+                Mark(seen.From, edge, part.Name, kind);
                 if (!depth.IsZero)
                     Mark(seen.From + depth, "groove bottom", part.Name, kind, isHidden: true);
             }
 
             if (seen.To != whole)
             {
-                Mark(seen.To, "sight line", part.Name, kind);
+                Mark(seen.To, edge, part.Name, kind);
                 if (!depth.IsZero)
                     Mark(seen.To - depth, "groove bottom", part.Name, kind, isHidden: true);
             }

@@ -1,3 +1,4 @@
+using Stilewright.Curves;
 using Stilewright.Doors;
 using Stilewright.Drawing.Scenes;
 using Stilewright.Measure;
@@ -13,6 +14,8 @@ internal sealed record View(Scale Scale, Length Left, Length Top)
     public double X(Length x) => Scale.OnPaper(x - Left);
     public double Y(Length y) => Scale.OnPaper(Top - y);
     public PaperPoint At(Point point) => new(X(point.X), Y(point.Y));
+    public PaperPoint At(CurvePoint point) => new(
+        Scale.InchesOnPaper(point.X - CurveLength.Inches(Left)), Scale.InchesOnPaper(CurveLength.Inches(Top) - point.Y));
     public PaperBox Box(Rectangle place) => new(X(place.X), Y(place.Top), Scale.OnPaper(place.Width), Scale.OnPaper(place.Height));
     public Outline Polygon(IEnumerable<Point> corners) => Outline.Through(true, [.. corners.Select(At)]);
 

@@ -23,5 +23,8 @@ public readonly record struct Scale(int Reduction)
     /// <summary>How long a length is on paper, in millimetres: the one place where exact lengths become paper.</summary>
     public double OnPaper(Length length) => (double)length.Inches.Numerator / (double)length.Inches.Denominator * MillimetresPerInch / Reduction;
 
+    /// <summary>How long so many inches along a curve are on paper, in millimetres.</summary>
+    public double InchesOnPaper(double inches) => inches * MillimetresPerInch / Reduction;
+
     public override string ToString() => Reduction == 1 ? "1:1 (full size)" : $"1:{Reduction}";
 }

@@ -43,7 +43,8 @@ public static class CutList
             && Same(one.Finished, other.Finished) && Same(one.GlueUp, other.GlueUp) && Same(one.Rough, other.Rough)
             && Same(one.Thickness?.Rough, other.Thickness?.Rough) && Same(one.Thickness?.Planed, other.Thickness?.Planed)
             && Same(one.Thickness?.Final, other.Thickness?.Final) && Same(one.Shoulder, other.Shoulder)
-            && one.Work.Order().SequenceEqual(other.Work.Order()) && Same(one.Arch, other.Arch));
+            && one.Work.Order().SequenceEqual(other.Work.Order()) && Same(one.Arch, other.Arch)
+            && Same(one.TopArch, other.TopArch) && Same(one.BottomArch, other.BottomArch));
 
         public int GetHashCode(Part part) => HashCode.Combine(
             Class(part), part.Material, part.Stock, part.GlueUp.Width.Amount, part.GlueUp.Length.Amount, part.Hand);

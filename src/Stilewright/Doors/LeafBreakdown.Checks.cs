@@ -1,3 +1,4 @@
+using Stilewright.Curves;
 using Stilewright.Findings;
 using Stilewright.Measure;
 using Stilewright.Projects;
@@ -158,6 +159,123 @@ internal sealed partial class LeafBreakdown
                 $"Make the rail at least {least + cutters.GrooveDepth.Value} wide at its narrowest.", segment == "rail.top" ? "topRail" : "bottomRail", segment);
         }
     }
+
+    private bool ArchDraws(ArchShape? arch, string end)
+    {
+        if (arch is null || Drawn(arch) is not ArchResult.Refused(var problem, var limit))
+            return true;
+        Report(Rules.ArchCannotBeDrawn, problem, Either([limit]), $"{end}Arch/{Field(limit.Measure)}");
+        return false;
+    }
+
+    private ArchResult Drawn(ArchShape arch) => standard.Once("arches",
+        FormattableString.Invariant($"{arch.Family} {arch.Span.Length.Inches} {arch.Rise.Length.Inches} {arch.Shoulder?.Length.Inches}"),
+        () => ArchFamilies.Draw(arch.Family, LeafCurves.SizesOf(arch)));
+
+    private void CheckRailCurve(ArchShape arch, string end, string segment, Worked? reach)
+    {
+        if (Drawn(arch) is not ArchResult.Drawn(var curve))
+            return;
+        var least = standard[Settings.LeastShortGrain].Length;
+        var grain = ArchChecks.ShortGrain(curve, CurveLength.Inches(arch.Shoulder?.Length ?? default), CurveLength.Inches(reach?.Length ?? default), CurveLength.Inches(least));
+        if (!grain.Passes)
+        {
+            Report(Rules.ShortGrain,
+                $"{least} above the spring line of the {end} arch the grain runs {CurveLength.ToLength(grain.Measured, StepDirection.Nearest)} from the rail's end to the curve, less than {least}.",
+                Either(grain.Remedies), $"{end}Arch/shoulder", segment);
+        }
+
+        if (standard.Standard.Cutter(design.Cutters!)!.CollarRadius is { } collar)
+        {
+            CheckCollar(ArchChecks.Collar(arch.Family, LeafCurves.SizesOf(arch), drawn => drawn.Chain, CurveLength.Inches(collar.Value)),
+                $"{end} rail", collar.Value, "moulding", $"{end}Arch/rise", segment);
+        }
+    }
+
+    private void CheckCollar(CurveCheck check, string what, Length collar, string work, string? field, string segment)
+    {
+        if (check.Passes)
+            return;
+        FormattableString hollow = check.Measured > 0
+            ? $"The {what} has an inside radius of {CurveLength.ToLength(check.Measured, StepDirection.Down)}; the collar for {work} has {collar}."
+            : (FormattableString)$"The {what} has an inside corner, which the collar for {work} does not enter; it has a radius of {collar}.";
+        Report(Rules.InsideRadius, hollow, Either(check.Remedies), field, segment);
+    }
+
+    // Raised panels under or over an arch: their own edge must be followed, and keep a field.
+    private void CheckPanelCurves(CutterSet cutters)
+    {
+        if (cutters.RaiseWidth is not { } raise || !parts.Exists(part => (part.TopArch ?? part.BottomArch) is not null && part.Work.Contains(EdgeWork.RaiseFourEdges)))
+            return;
+        foreach (var curve in LeafCurves.Of(parts, cutters).Panels)
+        {
+            if (!curve.Panel.Work.Contains(EdgeWork.RaiseFourEdges) || (curve.Panel.TopArch ?? curve.Panel.BottomArch) is not { } arch)
+                continue;
+            var segment = curve.Panel.Path[(curve.Panel.Path.LastIndexOf('/') + 1)..];
+            if (cutters.RaiseCollarRadius is { } collar)
+            {
+                var light = curve.Light.Arched with { Bottom = null };
+                var reach = CurveLength.Inches(curve.Panel.VisibleBounds.Y - curve.Panel.Outline.Y);
+                CheckCollar(
+                    ArchChecks.Collar(arch.Family, LeafCurves.SizesOf(arch), drawn => LightCurves.PanelEdge(light with { Top = drawn, GrooveDepth = reach }), CurveLength.Inches(collar.Value)),
+                    curve.Panel.Name, collar.Value, "raising", null, segment);
+            }
+
+            // A panel whose box keeps no field is told already.
+            var least = standard[Settings.LeastField].Length;
+            if (curve.Panel.Outline.Width - (raise.Value * 2) < least || curve.Panel.Outline.Height - (raise.Value * 2) < least
+                || ArchChecks.Field(curve.Edge, CurveLength.Inches(raise.Value), CurveLength.Inches(least)) is not { Passes: false } field)
+            {
+                continue;
+            }
+
+            var left = CurveLength.ToLength(field.Measured, StepDirection.Down);
+            Report(Rules.RaiseClosesToPoint,
+                left.IsZero ? $"A raise of {raise.Value} closes to a point where the panel's edge curves." : (FormattableString)$"A raise of {raise.Value} leaves a field of {left} under the curve; the least is {least}.",
+                field.Remedies.Count > 0 ? Either(field.Remedies) : $"Use a flat panel.", "panel", segment);
+        }
+    }
+
+    // "Let the rise be at most 2 in, or the shoulders at least 1 in.": values on the cutting step, on the side that works.
+    private FormattableString Either(IReadOnlyList<ArchLimit> limits)
+    {
+        var words = new List<string>();
+        var values = new List<object>();
+        foreach (var limit in limits)
+        {
+            var side = limit.Side switch { LimitSide.AtLeast => "at least", LimitSide.AtMost => "at most", _ => "exactly" };
+            words.Add($"{Words(limit.Measure)} {(words.Count == 0 ? "be " : "")}{side} {{{values.Count}}}");
+            values.Add(limit.Measure == ArchMeasure.ReverseToCrown
+                ? Fractions.Fraction.FromDoubleRounded(limit.Value, 6)
+                : limit.Side == LimitSide.Exactly ? CurveLength.ToLength(limit.Value, StepDirection.Nearest)
+                : CurveLength.ToLength(limit.Value, StepDirection.Nearest).OnStep(standard[Settings.Step].Length, StepDirection.Nearest) is var near
+                    && Math.Abs(CurveLength.Inches(near) - limit.Value) < 1e-9 ? near
+                : CurveLength.ToLength(limit.Value, limit.Side == LimitSide.AtLeast ? StepDirection.Up : StepDirection.Down)
+                    .OnStep(standard[Settings.Step].Length, limit.Side == LimitSide.AtLeast ? StepDirection.Up : StepDirection.Down));
+        }
+
+        return System.Runtime.CompilerServices.FormattableStringFactory.Create($"Let {string.Join(", or ", words)}.", [.. values]);
+    }
+
+    private static string Words(ArchMeasure measure) => measure switch
+    {
+        ArchMeasure.Span => "the span",
+        ArchMeasure.Rise => "the rise",
+        ArchMeasure.Shoulder => "the shoulders",
+        ArchMeasure.Step => "the step",
+        ArchMeasure.PointRadius => "the radius of the arcs",
+        ArchMeasure.ReverseToCrown => "the reverse radius over the crown's",
+        ArchMeasure.ArchClearance => "the clearance at the arch",
+        ArchMeasure.RaiseWidth => "the raise",
+        ArchMeasure.CollarRadius => "the collar's radius",
+        ArchMeasure.RailWidth => "the rail's width",
+        ArchMeasure.BlankWidth => "the blank's width",
+        ArchMeasure.GrooveDepth => "the groove's depth",
+        ArchMeasure.StileWidth => "the stile's width",
+        _ => throw new ArgumentOutOfRangeException(nameof(measure)),
+    };
+
+    private static string Field(ArchMeasure measure) => measure == ArchMeasure.Shoulder ? "shoulder" : "rise";
 
     private void CheckMidStile(Arch arch, string end, string segment, Length x, Worked width, Worked clearWidth)
     {

@@ -9,7 +9,7 @@ internal sealed partial class LeafBreakdown
 {
     private Quotient? halved;
 
-    private sealed record Light(int Number, Worked Width, Worked Height, Length X, Length Y, int Row);
+    private sealed record Light(int Number, Worked Width, Worked Height, Length X, Length Y, ArchShape? Top, ArchShape? Bottom);
 
     private sealed record Members(Worked Left, Worked Right, Worked Top, Worked Bottom);
 
@@ -27,6 +27,10 @@ internal sealed partial class LeafBreakdown
         var bottomRise = Rise(design.BottomArch, "bottom", clearWidth);
         if (!ArchesFit(topRise, bottomRise, clearWidth, clearHeight))
             return;
+        var topArch = topRise is null ? null : Shape(design.TopArch!, clearWidth, topRise, "top");
+        var bottomArch = bottomRise is null ? null : Shape(design.BottomArch!, clearWidth, bottomRise, "bottom");
+        if (!ArchDraws(topArch, "top") | !ArchDraws(bottomArch, "bottom"))
+            return;
 
         var midRails = MidRailLayout(clearHeight, members, out var lightHeights);
         if (midRails is null || !ArchesClear(topRise, bottomRise, lightHeights))
@@ -41,7 +45,7 @@ internal sealed partial class LeafBreakdown
         var mitred = design.Construction == Construction.Mitred;
         var shoulder = Shoulder(clearWidth);
 
-        AddOuterMembers(stock, members, clearWidth, railLength, reach, joint, topRise, bottomRise, mitred, shoulder, midRails.Count > 0);
+        AddOuterMembers(stock, members, clearWidth, railLength, reach, joint, topArch, bottomArch, mitred, shoulder, midRails.Count > 0);
 
         // From the bottom up: each row of lights, its mid stiles, the mid rail above it.
         var lights = new List<Light>();
@@ -53,7 +57,8 @@ internal sealed partial class LeafBreakdown
             var x = members.Left.Length;
             for (var i = 0; i < rowWidths[row].Count; i++)
             {
-                lights.Add(new(lights.Count + 1, rowWidths[row][i], lightHeights[row], x, y, row));
+                lights.Add(LightAt(lights.Count + 1, x, y, rowWidths[row][i], lightHeights[row],
+                    row == lightHeights.Count - 1 ? topArch : null, row == 0 ? bottomArch : null, clearWidth));
                 x += rowWidths[row][i].Length;
                 if (i < rowWidths[row].Count - 1)
                 {
@@ -73,6 +78,7 @@ internal sealed partial class LeafBreakdown
 
         foreach (var light in lights)
             AddFilling(light, lights.Count, cutters, depth);
+        CheckPanelCurves(cutters);
 
         AddCheckSums(members, railLength, reach, mitred, midRails, lightHeights, rows, rowWidths);
         CheckLeaf(midRails.Count > 0, rowWidths.Any(row => row.Count > 1), lights.Count > 1);
@@ -84,6 +90,28 @@ internal sealed partial class LeafBreakdown
                 $"Count lights row by row from the bottom left.", "lights");
         }
     }
+
+    // A light wholly under a straight shoulder is clear to the spring line only.
+    private Light LightAt(int number, Length x, Length y, Worked width, Worked height, ArchShape? top, ArchShape? bottom, Worked clearWidth)
+    {
+        if (top is not null && IsUnderShoulder(top, x, width, clearWidth))
+        {
+            height = (height - top.Rise).As("light height under the shoulder", "leaf/light.shoulder.height");
+            top = null;
+        }
+
+        if (bottom is not null && IsUnderShoulder(bottom, x, width, clearWidth))
+        {
+            height = (height - bottom.Rise).As("light height over the shoulder", "leaf/light.shoulder.height");
+            y += bottom.Rise.Length;
+            bottom = null;
+        }
+
+        return new(number, width, height, x, y, top, bottom);
+    }
+
+    private bool IsUnderShoulder(ArchShape arch, Length x, Worked width, Worked clearWidth) => arch is { Repeats: 1, Shoulder: { } shoulder }
+        && (x - FrameLeft + width.Length <= shoulder.Length || x - FrameLeft >= clearWidth.Length - shoulder.Length);
 
     private Members FrameMembers()
     {
@@ -145,13 +173,13 @@ internal sealed partial class LeafBreakdown
 
     private Worked? CutBack() => design.CutBack is { Value.IsZero: false } cutBack ? Entered("joint.cut-back", "moulding cut back", cutBack, "cutBack") : null;
 
-    // Sight line to sight line: of the leaf, or of each light where each has its own arch.
+    // Sight line to sight line: of the leaf, or of the narrowest light where each has its own arch, so that one curve serves all.
     private Worked Span(Arch arch, string end, Worked clearWidth)
     {
         if (!arch.PerLight || MidStilesUnder(end) is not { } row)
             return clearWidth;
-        var width = Entered("stile.mid.width", "mid stile width", row.Width, $"midStiles/{row.Row}/width", Settings.MidStile);
-        return ((clearWidth - (row.Count == 1 ? width : row.Count * width)) / (row.Count + 1)).As("span of each arch", $"leaf/arch.{end}.span");
+        var (_, each, rest) = LightWidths(row, clearWidth);
+        return rest.Length < each.Length ? rest : each;
     }
 
     private MidStileRow? MidStilesUnder(string end)
@@ -176,7 +204,7 @@ internal sealed partial class LeafBreakdown
 
     private void AddOuterMembers(
         Stock stock, Members members, Worked clearWidth, Worked railLength, Worked? reach, EdgeWork joint,
-        Worked? topRise, Worked? bottomRise, bool mitred, Worked? shoulder, bool hasMidRails)
+        ArchShape? topArch, ArchShape? bottomArch, bool mitred, Worked? shoulder, bool hasMidRails)
     {
         var (trimWidth, trimHeight) = Trim(mitred);
         var (w, h) = (Width.Length, Height.Length);
@@ -221,8 +249,8 @@ internal sealed partial class LeafBreakdown
         {
             var isTop = end == Side.Top;
             var narrow = isTop ? members.Top : members.Bottom;
-            var rise = isTop ? topRise : bottomRise;
-            var arch = isTop ? design.TopArch : design.BottomArch;
+            var shape = isTop ? topArch : bottomArch;
+            var rise = shape?.Rise;
             var label = isTop ? "top rail" : "bottom rail";
             var key = isTop ? "rail.top" : "rail.bottom";
             var width = rise is null ? narrow : (narrow + rise).As($"{label} width, arched blank", $"leaf/{key}.width.blank");
@@ -246,12 +274,14 @@ internal sealed partial class LeafBreakdown
                     ? (Point[])[new(default, h), new(l, h - t), new(w - r, h - t), new(w, h)]
                     : [new(default, default), new(w, default), new(w - r, b), new(l, b)]
                 : new Rectangle(l, isTop ? h - t : default, w - l - r, narrow.Length).Corners;
-            var shape = rise is null ? null : Shape(arch!, clearWidth, rise, isTop ? "top" : "bottom");
             Add(key, isTop ? "TR" : "BR", PartKind.Rail, rise is null ? label : $"{label}, arched", design.Species, stock,
                 new(width, length), glueUp, true, GrainDirection.Horizontal, standard.Standard.Cutter(design.Cutters!)!.FaceDown, work, null, shape,
                 mitred ? null : shoulder, outline, visible);
-            if (rise is not null)
+            if (shape is not null)
+            {
                 CheckCrown(narrow, key, label);
+                CheckRailCurve(shape, isTop ? "top" : "bottom", key, reach);
+            }
         }
     }
 
@@ -422,12 +452,7 @@ internal sealed partial class LeafBreakdown
                 continue;
             }
 
-            var width = Entered("stile.mid.width", "mid stile width", divided.Width, $"midStiles/{row + 1}/width", Settings.MidStile);
-            var free = clearWidth - (divided.Count == 1 ? width : divided.Count * width);
-            var each = (free / (divided.Count + 1)).On(standard[Settings.Step], StepDirection.Nearest).As("light width", $"leaf/row.{row + 1}.light.width");
-            var rest = (free - (divided.Count == 1 ? each : divided.Count * each)).As("light width with the remainder", $"leaf/row.{row + 1}.light.remainder.width");
-            if (rest.Amount == each.Amount)
-                rest = each;
+            var (width, each, rest) = LightWidths(divided, clearWidth);
             if (Length.Least(each.Length, rest.Length) is var narrowest && narrowest < standard[Settings.LeastLight].Length)
             {
                 Report(Rules.LightTooSmall, $"The lights of row {row + 1} come to {narrowest} in width; the standard's least is {standard[Settings.LeastLight]}.",
@@ -442,6 +467,16 @@ internal sealed partial class LeafBreakdown
         }
 
         return rows;
+    }
+
+    // The mid stiles' own width, that of every light but one, and that of the one which takes what the step leaves over.
+    private (Worked MidStile, Worked Each, Worked Remainder) LightWidths(MidStileRow row, Worked clearWidth)
+    {
+        var width = Entered("stile.mid.width", "mid stile width", row.Width, $"midStiles/{row.Row}/width", Settings.MidStile);
+        var free = clearWidth - (row.Count == 1 ? width : row.Count * width);
+        var each = (free / (row.Count + 1)).On(standard[Settings.Step], StepDirection.Nearest).As("light width", $"leaf/row.{row.Row}.light.width");
+        var rest = (free - (row.Count == 1 ? each : row.Count * each)).As("light width with the remainder", $"leaf/row.{row.Row}.light.remainder.width");
+        return (width, each, rest.Amount == each.Amount ? each : rest);
     }
 
     private void AddFilling(Light light, int lightCount, CutterSet cutters, Worked depth)
@@ -462,6 +497,7 @@ internal sealed partial class LeafBreakdown
             var size = new PartSize(Pane(light.Width, "width"), Pane(light.Height, "height"));
             Add($"glass{suffix}", $"G{number}", PartKind.Glass, $"glass{ofMany}", filling.SafetyGlazing ?? "glass", null, size, size, false,
                 null, null, [], null, null, null, Centred(visible, size.Width.Length, size.Length.Length), visible.Corners);
+            Arch(light);
             if (string.IsNullOrWhiteSpace(filling.SafetyGlazing))
             {
                 Report(Rules.NoSafetyGlazing, $"Nothing says whether this pane is safety glazing.",
@@ -501,7 +537,15 @@ internal sealed partial class LeafBreakdown
             _ => $"flat panel{ofMany}",
         }, filling.Species ?? design.Species, stock, finished, finished, !sheet, grain, filling.Kind == PanelKind.Raised ? cutters.FaceDown : null, work, null, null, null,
             Centred(visible, horizontal.Length, vertical.Length), visible.Corners);
+        Arch(light);
         CheckPanel(filling, segment, finished, horizontal, vertical, cutters, depth, across, along);
+    }
+
+    // The part added last takes the curves of its light.
+    private void Arch(Light light)
+    {
+        if (light.Top is not null || light.Bottom is not null)
+            parts[^1] = parts[^1] with { TopArch = light.Top, BottomArch = light.Bottom };
     }
 
     private static Rectangle Centred(Rectangle visible, Length width, Length height) => new(

@@ -47,7 +47,9 @@ public enum EdgeWork
     JoinStaves,
 }
 
-/// <summary>The arch of a part's edge, by its numbers; its curve is drawn elsewhere.</summary>
+/// <summary>The arch of a rail's inner edge, by its numbers; <see cref="LeafCurves"/> draws it.</summary>
+/// <param name="Span">Sight line to sight line; of several arches, that of the narrowest light, so that one pattern serves them all.</param>
+/// <param name="Repeats">How many lights have such an arch of their own.</param>
 public sealed record ArchShape(ArchFamily Family, Worked Span, Worked Rise, Worked? Shoulder, int Repeats);
 
 /// <summary>One piece of wood, sheet or glass of a leaf.</summary>
@@ -72,6 +74,23 @@ public sealed record Part(
     GrainDirection? Grain, bool? FaceDown, IReadOnlyList<EdgeWork> Work, Side? Hand, ArchShape? Arch,
     Worked? Shoulder, Rectangle Outline, IReadOnlyList<Point> Visible)
 {
+    /// <summary>The arch over a panel or pane, which gives its edge the same curve; null under a straight edge.</summary>
+    public ArchShape? TopArch { get; init; }
+
+    /// <summary>The arch under a panel or pane; null over a straight edge.</summary>
+    public ArchShape? BottomArch { get; init; }
+
+    /// <summary>The upright rectangle round the visible face.</summary>
+    public Rectangle VisibleBounds
+    {
+        get
+        {
+            var (left, right) = (Visible.Min(point => point.X), Visible.Max(point => point.X));
+            var (bottom, top) = (Visible.Min(point => point.Y), Visible.Max(point => point.Y));
+            return new(left, bottom, right - left, top - bottom);
+        }
+    }
+
     /// <summary>Every worked quantity of the part, in the order in which its sheet tells them.</summary>
     public IReadOnlyList<Worked> Quantities =>
     [

@@ -119,8 +119,20 @@ public static class Rules
     public static Rule ArchTooHigh { get; } = new("arch.too-high", CannotBuild,
         "An arch rises more than its span or the light beside it allows", "Lower the rise", Geometry);
 
+    public static Rule ArchCannotBeDrawn { get; } = new("arch.cannot-be-drawn", CannotBuild,
+        "No arch of the family has the span, rise and shoulders that are asked for", "Take the nearest value that is told", Geometry);
+
     public static Rule CrownThin { get; } = new("arch.crown-thin", Caution,
         "Too little wood is left between the crown's groove and the rail's edge", "Use a wider rail or a lower rise", Practice);
+
+    public static Rule ShortGrain { get; } = new("arch.short-grain", Caution,
+        "The grain runs short in the ends of an arched rail, which break there", "Lengthen the shoulder, or lower the rise", Practice);
+
+    public static Rule InsideRadius { get; } = new("arch.inside-radius", Caution,
+        "An arch has an inside radius smaller than the collar that must follow it", "Use a smaller collar, or a rounder curve", Geometry);
+
+    public static Rule RaiseClosesToPoint { get; } = new("arch.no-field", Caution,
+        "The raise of an arched panel closes to a point, or leaves less field under the curve than the standard's least", "Use a narrower raise, or a rounder curve", Geometry);
 
     public static Rule MidStileUnderArch { get; } = new("arch.mid-stile", CannotBuild,
         "A mid stile meets an arched rail where it is not straight", "Give each light its own arch, or move the mid stile under a straight shoulder", Geometry);
@@ -195,7 +207,7 @@ public static class Rules
         WallClearance, OutOfLine, ToeNotchCovered, LipCoversNothing, NothingLeft, BankTooTall,
         HingedToNothing, NoGapInPair, DesignMissing, NarrowerThanFrame, LightTooSmall, DrawerTooLow, DrawerMadeSlab,
         StilesWithoutHand, MidRailMisplaced, NoSuchLight, WideUndivided, TallUndivided, UnequalTrim, UnequalMitre,
-        ArchOnMitre, ArchTooHigh, CrownThin, MidStileUnderArch, CopeTooLong, JointTooLong, StockOutsideCutters, NoRaise, FinalTooThin,
+        ArchOnMitre, ArchTooHigh, ArchCannotBeDrawn, CrownThin, ShortGrain, InsideRadius, RaiseClosesToPoint, MidStileUnderArch, CopeTooLong, JointTooLong, StockOutsideCutters, NoRaise, FinalTooThin,
         ShortForCoping, ShortForSticking, ShortForMachine, NarrowForMachine, ShortForRaising,
         WiderThanMachine, WiderThanPractice, NoField, NoClearance, ClearanceFillsGroove, NoSafetyGlazing, EndNotched, AcceptedNothing,
     ];

@@ -15,5 +15,7 @@ public sealed record CutterSet(
     [Meaning("Thinnest planed stock the cutters take"), Between(0, 4, Above = true)] LengthEntry ThinnestStock,
     [Meaning("Thickest planed stock the cutters take"), Between(0, 4, Above = true)] LengthEntry ThickestStock,
     [Meaning("Width of the raise, from the panel's edge to its field; absent where the set raises no panels"), Between(0, 4, Above = true)] LengthEntry? RaiseWidth = null,
+    [Meaning("Radius of the collar that follows an arched rail when it is moulded and grooved; absent where it is not checked"), Between(0, 12, Above = true)] LengthEntry? CollarRadius = null,
+    [Meaning("Radius of the collar that follows an arched panel when it is raised; absent where it is not checked"), Between(0, 12, Above = true)] LengthEntry? RaiseCollarRadius = null,
     [Meaning("Whether the stock runs face down on the table")] bool FaceDown = true,
     [Meaning("Where the figures come from")] string? Source = null);

@@ -149,6 +149,10 @@ public static class Settings
         "The least wood that may stand between the groove of an arched rail and its outer edge",
         Length, "3/4", "19 mm", Practice, Overridable: false);
 
+    public static Setting LeastShortGrain { get; } = new("limit.short-grain", "least wood at a shoulder",
+        "The least run of grain in the ends of an arched rail, taken as high above the spring line",
+        Length, "3/4", "19 mm", Practice, Overridable: false);
+
     public static Setting LineTolerance { get; } = new("tolerance.line", "tolerance of a column",
         "How far edges of fronts in one column may stand out of line",
         Length, "1/32", "1 mm", Practice, Overridable: false);
@@ -163,8 +167,8 @@ public static class Settings
         Overlay, LeastOverlay, Reveal, GapBetweenNeighbours, GapOfPair, GapInBank, InsetGap, InsetGapOfPair,
         LipRabbet, LipClearance, Lap, Step, BankRemainder, LightRemainder, Stile, Rail, MidRail, MidStile, Tenon,
         TrimWidth, TrimHeight, ClearanceAcross, ClearanceAlong, SheetClearance, GlassClearance, RoughLength, RoughWidth,
-        FinestFraction, LeastField, LeastLight, WidestPanel, WidestDoor, TallestUndivided, LeastCrown, LineTolerance,
-        ReadingTolerance,
+        FinestFraction, LeastField, LeastLight, WidestPanel, WidestDoor, TallestUndivided, LeastCrown, LeastShortGrain,
+        LineTolerance, ReadingTolerance,
     ];
 
     private static readonly Dictionary<string, Setting> ByKey = All.ToDictionary(setting => setting.Key);
