@@ -220,12 +220,11 @@ internal sealed class PartDrawing
         var narrowest = part.VisibleBounds.Height;
         var (outer, spring) = OuterEdgeIsFirst() ? (finished.Top, finished.Bottom) : (finished.Bottom, finished.Top);
         var crown = OuterEdgeIsFirst() ? outer + scale.OnPaper(narrowest) : outer - scale.OnPaper(narrowest);
-        yield return new(Side.Right,
-        [
-            new(crown, outer, narrowest) { Path = part.Path },
-            new(spring, crown, arch.Rise.Length) { Path = part.Path, Word = "rise" },
-        ]);
-        if (arch.Repeats == 1 && part.Shoulder?.Length == arch.Span.Length)
+        Span rise = new(spring, crown, arch.Rise.Length) { Path = part.Path };
+        var named = rise with { Word = "rise" };
+        var isRoomy = TextWidth(named, format) + 2 * BesideLine <= Math.Abs(crown - spring);
+        yield return new(Side.Right, [new(crown, outer, narrowest) { Path = part.Path }, isRoomy ? named : rise]);
+        if (arch.Repeats == 1 && ShoulderSpan() is not null && part.Shoulder!.Length == arch.Span.Length)
             yield break;
         List<Span> spans = [];
         LightCurve? before = null;

@@ -183,10 +183,22 @@ public sealed record LeafCurves(IReadOnlyList<RailCurve> Rails, IReadOnlyList<Li
         CurvePoint PlacedPoint(CurvePoint point) => new(point.X, CurveLength.Inches(spring) + (isTop ? point.Y : -point.Y));
     }
 
+    // The parallel of a pointed arch comes to a point beyond the panel's size, which is taken square from the tip of the sight line.
+    private static Chain CutOff(Chain edge, double atY, double reachedY)
+    {
+        if (Math.Abs(reachedY - atY) <= CurveTolerance.CrumbInches || edge.CrossingsWithLine(new(0, atY), new(1, 0)) is not [var before, var after])
+            return edge;
+        return new(
+            [
+                .. edge.Part(0, before.OnFirst).Segments, new LineSegment(before.Place, after.Place), .. edge.Part(after.OnFirst, edge.Length).Segments,
+            ], isClosed: true);
+    }
+
     private static PanelCurve Panel(Part panel, LightCurve light, CutterSet? cutters)
     {
-        var edge = light.PanelEdge(
-            CurveLength.Inches(panel.VisibleBounds.X - panel.Outline.X), CurveLength.Inches(panel.VisibleBounds.Y - panel.Outline.Y));
+        var (seen, whole) = (panel.VisibleBounds, panel.Outline);
+        var edge = light.PanelEdge(CurveLength.Inches(seen.X - whole.X), CurveLength.Inches(seen.Y - whole.Y));
+        edge = CutOff(CutOff(edge, CurveLength.Inches(whole.Top), edge.Box.Top), CurveLength.Inches(whole.Y), edge.Box.Bottom);
         var field = panel.Work.Contains(EdgeWork.RaiseFourEdges) && cutters?.RaiseWidth is { } raise
             ? LightCurves.Inward(edge, CurveLength.Inches(raise.Value)).Whole : null;
         return new(panel, light, edge, field);
