@@ -207,6 +207,10 @@ internal sealed partial class LeafBreakdown
     {
         if (cutters.RaiseWidth is not { } raise || !parts.Exists(part => (part.TopArch ?? part.BottomArch) is not null && part.Work.Contains(EdgeWork.RaiseFourEdges)))
             return;
+
+        // What cannot be built has no curves, such as an arch with a mid stile in it.
+        if (findings.Skip(firstFinding).Any(finding => finding.Severity == Severity.CannotBuild))
+            return;
         foreach (var curve in LeafCurves.Of(parts, cutters).Panels)
         {
             if (!curve.Panel.Work.Contains(EdgeWork.RaiseFourEdges) || (curve.Panel.TopArch ?? curve.Panel.BottomArch) is not { } arch)

@@ -12,6 +12,7 @@ internal sealed partial class LeafBreakdown
     private readonly DoorDesign design;
     private readonly StandardInForce standard;
     private readonly List<Finding> findings;
+    private readonly int firstFinding;
     private readonly List<Part> parts = [];
     private readonly List<CheckSum> checkSums = [];
 
@@ -20,6 +21,7 @@ internal sealed partial class LeafBreakdown
         this.plan = plan;
         this.design = design;
         this.findings = findings;
+        firstFinding = findings.Count;
         standard = plan.Standard;
     }
 

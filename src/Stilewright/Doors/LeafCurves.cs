@@ -141,7 +141,7 @@ public sealed record LeafCurves(IReadOnlyList<RailCurve> Rails, IReadOnlyList<Li
             return Straight(span);
         }
 
-        var chain = whole.Chain.Part(from - whole.Chain.Start.X, whole.Chain.Length - (whole.Chain.End.X - to));
+        var chain = whole.Chain.Part(Math.Max(0, from - whole.Chain.Start.X), whole.Chain.Length - (whole.Chain.End.X - to));
         return new(chain, [.. whole.Corners.Where(corner => corner.X > from && corner.X < to)]);
     }
 
@@ -251,6 +251,8 @@ public sealed record LightCurve(Rectangle Box, ArchedLight Arched)
 
     internal Chain PanelEdge(double sideInches, double endInches)
     {
+        // A pane smaller than its light has no groove to stand in; its edge is drawn at the sight line.
+        (sideInches, endInches) = (Math.Max(0, sideInches), Math.Max(0, endInches));
         var depth = Math.Max(sideInches, endInches);
         return Placed(LightCurves.PanelEdge(Arched with { GrooveDepth = depth, SideClearance = depth - sideInches, EndClearance = depth - endInches }));
     }

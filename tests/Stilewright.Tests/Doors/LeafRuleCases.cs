@@ -56,6 +56,25 @@ internal static class LeafRuleCases
         new(Rules.ArchTooHigh, CannotBuild, "hole/leaf", ["together rise 5 1/2 in", "5 1/2 in high"], () => BothArched("2 3/4"), () => BothArched("2 23/32"), "two arches meet"),
         // 12 − 3 × 2 1/4 = 5 1/4 makes two lights of 2 5/8.
         new(Rules.ArchTooHigh, CannotBuild, "hole/leaf", ["top arch rises 2 5/8 in", "2 5/8 in high"], () => ArchOverMidRail("2 5/8"), () => ArchOverMidRail("2 19/32"), "meets a mid rail"),
+        // A cathedral rises at most half the width between its shoulders: (10 1/2 − 2 × 1/4) / 2 = 5.
+        new(Rules.ArchCannotBeDrawn, CannotBuild, "hole/leaf", ["cathedral of rise 5 1/32 in", "Let the rise be at most 5 in"],
+            () => Arched(ArchFamily.Cathedral, "5 1/32", "1/4"), () => Arched(ArchFamily.Cathedral, "5", "1/4")),
+        new(Rules.ArchCannotBeDrawn, CannotBuild, "hole/leaf", ["stepped arch has shoulders", "Let the shoulders be at least 1/32 in"],
+            () => Arched(ArchFamily.Stepped, "2", null), () => Arched(ArchFamily.Stepped, "2", "1/32"), "without shoulders"),
+        // Common practice: 3/4 of wood. A step of half the rise stands 1 high at the end of the shoulder: 11/32 and a cope of 3/8.
+        new(Rules.ShortGrain, Caution, "hole/leaf/rail.top", ["grain runs 23/32 in", "less than 3/4 in", "shoulders be at least 3/8 in"],
+            () => Arched(ArchFamily.Stepped, "2", "11/32"), () => Arched(ArchFamily.Stepped, "2", "3/8")),
+        // R = 10 1/2² / (8 × 1 3/4) + 7/8 = 8 3/4.
+        new(Rules.InsideRadius, Caution, "hole/leaf/rail.top", ["inside radius of 8 3/4 in", "moulding has 8 25/32 in", "collar's radius be at most 8 3/4 in"],
+            () => Collared("8 25/32"), () => Collared("8 3/4")),
+        // x = 5, a = 2 1/2: R1 = (5² + 2 1/2²) / 10 = 3 1/8 on the rail, and less by 3/8 − 1/16 on the panel.
+        new(Rules.InsideRadius, Caution, "hole/leaf/panel", ["raised panel has an inside radius of 2 13/16 in", "raising has 2 27/32 in"],
+            () => RaiseCollared("2 27/32"), () => RaiseCollared("2 13/16"), "panel"),
+        new(Rules.InsideRadius, Caution, "hole/leaf/rail.top", ["has an inside corner", "radius of 1/2 in"],
+            () => Cornered(ArchFamily.Pointed), () => Cornered(ArchFamily.Eyebrow), "corner"),
+        // x = a = 1 7/8: R2 = 15/16, and 5/16 more on the panel make 1 1/4, the width of the raise.
+        new(Rules.RaiseClosesToPoint, Caution, "hole/leaf/panel", ["raise of 1 1/4 in closes to a point", "raise be at most 1 7/32 in"],
+            () => RaisedBy("1 1/4"), () => RaisedBy("1 7/32")),
         new(Rules.CrownThin, Caution, "hole/leaf/rail.top", ["1 3/32 in at its narrowest", "leaves 23/32 in", "less than 3/4 in", "at least 1 1/8 in"],
             () => Door("15", "24", Plain with { TopRail = In("1 3/32"), TopArch = Eyebrow("2") }), () => Door("15", "24", Plain with { TopRail = In("1 1/8"), TopArch = Eyebrow("2") })),
         new(Rules.MidStileUnderArch, CannotBuild, "hole/leaf/stile.mid.1", ["stands 9 in from the stile", "top rail"], () => Shouldered("9 31/32"), () => Shouldered("10")),
@@ -105,6 +124,23 @@ internal static class LeafRuleCases
         TopArch = new(ArchFamily.Cathedral, In("2"), In(shoulder)),
         MidStiles = [new(1, 2, In("1"))],
     });
+
+    private static DoorDesign Archway(ArchFamily family, string rise, string? shoulder) =>
+        Plain with { TopArch = new(family, In(rise), shoulder is null ? null : In(shoulder)) };
+
+    private static Breakdown Arched(ArchFamily family, string rise, string? shoulder) => Door("15", "24", Archway(family, rise, shoulder));
+
+    private static Breakdown Collared(string radius) =>
+        Breakdown.Of(DoorOf("15", "24", Archway(ArchFamily.Eyebrow, "1 3/4", null)), Cutters(set => set with { CollarRadius = In(radius) }));
+
+    private static Breakdown RaiseCollared(string radius) =>
+        Breakdown.Of(DoorOf("15", "24", Archway(ArchFamily.Cathedral, "2 1/2", "1/4")), Cutters(set => set with { RaiseCollarRadius = In(radius) }));
+
+    private static Breakdown Cornered(ArchFamily family) =>
+        Breakdown.Of(DoorOf("15", "24", Archway(family, "2", null)), Cutters(set => set with { CollarRadius = In("1/2") }));
+
+    private static Breakdown RaisedBy(string width) =>
+        Breakdown.Of(DoorOf("15", "24", Archway(ArchFamily.Cathedral, "1 7/8", "3 3/8")), Cutters(set => set with { RaiseWidth = In(width) }));
 
     private static Breakdown Coped(string cope) => Breakdown.Of(DoorOf("15", "24", Plain), Cutters(set => set with { CopeLength = In(cope) }));
 

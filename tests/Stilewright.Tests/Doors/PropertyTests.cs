@@ -369,7 +369,8 @@ public class PropertyTests
         static string Alike(Part part) => string.Join('|',
         [
             part.Material, part.Stock, part.Kind is PartKind.Panel or PartKind.Glass or PartKind.Slab ? part.Kind : "member", part.Hand, part.FaceDown, part.Shoulder?.Amount,
-            part.Arch is { } arch ? (arch.Family, arch.Span.Amount, arch.Rise.Amount, arch.Shoulder?.Amount, arch.Repeats) : null,
+            .. new[] { part.Arch, part.TopArch, part.BottomArch }.Select(arch =>
+                (object?)(arch is null ? null : (arch.Family, arch.Span.Amount, arch.Rise.Amount, arch.Shoulder?.Amount, arch.Repeats))),
             .. part.Work.Order().Cast<object>(), .. part.Quantities.Select(quantity => (object)quantity.Amount),
         ]);
 

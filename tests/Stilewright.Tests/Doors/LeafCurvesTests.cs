@@ -1,0 +1,188 @@
+using Stilewright.Curves;
+using Stilewright.Doors;
+using Stilewright.Measure;
+using Stilewright.Projects;
+using Stilewright.Shop;
+using static Stilewright.Tests.Doors.Samples;
+
+namespace Stilewright.Tests.Doors;
+
+public class LeafCurvesTests
+{
+    private const double Tolerance = 1e-9;
+
+    private static CutterSet CopeAndStick => ShippedStandards.Inch.Cutter("cope-and-stick")!;
+
+    // R = S²/8a + a/2 (Machinery's Handbook, 31st edition, page 79, as r = (c² + 4h²) / 8h); the panel's arc is concentric,
+    // R + d − c = R + 3/8 − 1/16, and the groove's R + 3/8.
+    [Fact]
+    public void An_eyebrow_of_1_1_2_over_10_13_16_has_the_radius_of_its_segment()
+    {
+        var leaf = Door("15 5/16", "26 3/4", Design() with { TopArch = new(ArchFamily.Eyebrow, In("1 1/2")) }).Leaves.Single();
+        var curves = LeafCurves.Of(leaf, CopeAndStick);
+        var rail = Assert.Single(curves.Rails);
+        var arc = Assert.IsType<ArcSegment>(Assert.Single(rail.Sight.Segments));
+        var radius = (10.8125 * 10.8125 / 12) + 0.75;
+        Assert.Equal(10.4925130208, radius, 10);
+        Assert.Equal(radius, arc.Radius, 10);
+        IsAt(15.3125 / 2, 24.5 - radius, arc.Centre);
+        IsAt(2.25, 23, rail.Sight.Start);
+        IsAt(13.0625, 23, rail.Sight.End);
+        Assert.Equal(24.5, rail.Sight.Box.Top, 10);
+        Assert.Equal(radius + 0.375, Assert.IsType<ArcSegment>(Assert.Single(rail.Groove!.Segments)).Radius, 10);
+
+        // 10 13/16 + 2 × 3/8 wide, 2 1/4 + 1 1/2 high, less the wood under the arc.
+        var under = (radius * radius * Math.Asin(10.8125 / 2 / radius)) - (10.8125 / 2 * (radius - 1.5));
+        Assert.Equal((11.5625 * 3.75) - under, rail.Outline.Area, 9);
+
+        var panel = Assert.Single(curves.Panels);
+        var edge = Assert.Single(panel.Edge.Segments.OfType<ArcSegment>());
+        Assert.Equal(radius + 0.3125, edge.Radius, 10);
+        IsAt(arc.Centre.X, arc.Centre.Y, edge.Centre);
+        Assert.Equal(edge.Radius - 1.25, Assert.Single(panel.Field!.Segments.OfType<ArcSegment>()).Radius, 9);
+        Assert.Null(LeafCurves.Of(leaf, null).Rails[0].Groove);
+    }
+
+    [Fact]
+    public void Curves_of_leaves_made_by_chance_fit_their_parts()
+    {
+        var random = new Random(41);
+        HashSet<ArchFamily> families = [];
+        var (onArches, several) = (0, 0);
+        for (var i = 0; i < 600; i++)
+        {
+            var (course, standard) = new CourseMaker([.. Enumerable.Range(0, 240).Select(_ => random.Next(10_000))]).Make();
+            foreach (var leaf in Breakdown.Of(course, standard).Leaves)
+            {
+                var curves = LeafCurves.Of(leaf, null);
+                Assert.Equal(leaf.Parts.Count(part => part.Arch is not null), curves.Rails.Count);
+                Assert.Equal(
+                    leaf.Parts.Where(part => (part.TopArch ?? part.BottomArch) is not null).Select(part => part.Path).Except(curves.Panels.Select(curve => curve.Panel.Path)), []);
+                foreach (var curve in curves.Rails)
+                {
+                    families.Add(curve.Rail.Arch!.Family);
+                    several += curve.Rail.Arch.Repeats > 1 ? 1 : 0;
+                    RailFits(curve);
+                }
+
+                foreach (var curve in curves.Panels)
+                    onArches += PanelFits(curve);
+            }
+        }
+
+        Assert.Equal(Enum.GetValues<ArchFamily>(), families.Order());
+        Assert.True(onArches > 5000 && several > 10, $"{onArches} places on arches, {several} rails with several arches");
+    }
+
+    private static void RailFits(RailCurve curve)
+    {
+        var (seen, whole) = (curve.Rail.VisibleBounds, curve.Rail.Outline);
+        IsAt(Inches(seen.X), Inches(curve.Spring), curve.Sight.Start);
+        IsAt(Inches(seen.Right), Inches(curve.Spring), curve.Sight.End);
+        var isTop = curve.Crown > curve.Spring;
+        Assert.Equal(Inches(isTop ? seen.Y : seen.Top), isTop ? curve.Sight.Box.Top : curve.Sight.Box.Bottom, Tolerance);
+        IsBox(whole, curve.Outline.Box);
+        IsBox(seen with { Y = isTop ? curve.Spring : seen.Y, Height = curve.Rail.Finished.Width.Length }, curve.Seen.Box);
+        Assert.True(curve.Outline.Area > 0 && curve.Seen.Area > 0);
+        Assert.Equal(curve.Rail.Arch!.Repeats > 1 ? curve.Rail.Arch.Repeats : curve.Arches.Count, curve.Arches.Count);
+
+        // One pattern saws every arch of the rail.
+        var radii = curve.Arches.Select(arch => arch.Chain.Segments.OfType<ArcSegment>().Select(arc => Math.Round(arc.Radius, 6)).ToList()).Where(arcs => arcs.Count > 0).ToList();
+        Assert.All(radii, each => Assert.Equal(radii[0], each));
+    }
+
+    // The edge is d − c from the sight line wherever a place of the arch, and no corner, is the nearest.
+    private static int PanelFits(PanelCurve curve)
+    {
+        var (seen, whole) = (curve.Panel.VisibleBounds, curve.Panel.Outline);
+        IsBox(whole, curve.Edge.Box);
+        IsBox(seen, curve.Sight.Box);
+        Assert.True(curve.Sight.Area > 0 && curve.Edge.Area > curve.Sight.Area);
+        var corners = curve.Sight.Corners();
+        var (reach, found) = (Inches(seen.Y - whole.Y), 0);
+        foreach (var arc in curve.Edge.Segments.OfType<ArcSegment>())
+        {
+            for (var k = 0; k <= 20; k++)
+            {
+                var place = arc.PointAt(arc.Length * k / 20);
+                if (place.X < Inches(seen.X) || place.X > Inches(seen.Right))
+                    continue;
+                var nearest = curve.Sight.ClosestTo(place);
+                if (corners.Any(corner => corner.Place.DistanceTo(nearest.Place) < 1e-6))
+                    continue;
+                Assert.Equal(reach, nearest.Distance, Tolerance);
+                found++;
+            }
+        }
+
+        return found;
+    }
+
+    // Stiles of 2 1/2 and 2 and lights that the cutting step leaves unequal, once for each hand.
+    [Fact]
+    public void A_mirrored_leaf_has_the_mirrored_curve()
+    {
+        var design = Design() with
+        {
+            Stiles = new(null, In("2 1/2"), In("2")),
+            TopArch = new(ArchFamily.Cathedral, In("1"), In("1/2"), PerLight: true),
+            BottomArch = new(ArchFamily.Eyebrow, In("3/4")),
+            MidRails = new(1, null, []),
+            MidStiles = [new(2, 2, In("1"))],
+            Panel = new(PanelKind.FlatSheet, Stock: "ply"),
+        };
+        var leaves = Break(Course(design, SettingValues.None, Opening("40", "36", Pair()))).Leaves.ToList();
+        var (left, right) = (LeafCurves.Of(leaves[0], CopeAndStick), LeafCurves.Of(leaves[1], CopeAndStick));
+        Assert.Equal(leaves[0].Width.Length, leaves[1].Width.Length);
+        Assert.NotEqual(left.Lights[1].Box.Width, left.Lights[3].Box.Width);
+        Assert.Equal(4, left.Panels.Count);
+        var middle = Inches(leaves[0].Width.Length) / 2;
+        for (var i = 0; i < left.Rails.Count; i++)
+        {
+            IsSame(left.Rails[i].Sight.Mirrored(middle), right.Rails[i].Sight);
+            IsSame(left.Rails[i].Groove!.Mirrored(middle), right.Rails[i].Groove!);
+            IsSame(left.Rails[i].Outline.Mirrored(middle), right.Rails[i].Outline);
+        }
+
+        foreach (var (one, other) in new[] { (0, 0), (1, 3), (2, 2), (3, 1) })
+            IsSame(left.Panels[one].Edge.Mirrored(middle), right.Panels[other].Edge);
+
+        static void IsSame(Chain one, Chain other)
+        {
+            Assert.Equal(one.Length, other.Length, Tolerance);
+            for (var k = 0; k <= 200; k++)
+                Assert.InRange(other.ClosestTo(one.PointAt(one.Length * k / 200)).Distance, 0, Tolerance);
+        }
+    }
+
+    // 33 1/2 − 4 1/2 = 29 is three lights of 9 and two mid stiles of 1, which stand under shoulders of 10; the arch rises 2 over the middle one.
+    [Fact]
+    public void Lights_under_a_straight_shoulder_end_at_the_spring_line()
+    {
+        var breakdown = Door("33 1/2", "24", Design() with { TopArch = new(ArchFamily.Cathedral, In("2"), In("10")), MidStiles = [new(1, 2, In("1"))] });
+        var leaf = breakdown.Leaves.Single();
+
+        // 24 − 4 1/2 + 2 × 3/8 − 2 × 1/16 = 20 1/8 at the crown.
+        IsSize("9 1/2", "18 1/8", breakdown.Part("hole/leaf/panel.1").Finished);
+        IsSize("9 1/2", "20 1/8", breakdown.Part("hole/leaf/panel.2").Finished);
+        IsSize("9 1/2", "18 1/8", breakdown.Part("hole/leaf/panel.3").Finished);
+        Assert.Equal([false, true, false], leaf.Parts.Where(part => part.Kind == PartKind.Panel).Select(part => part.TopArch is not null));
+        var curves = LeafCurves.Of(leaf, CopeAndStick);
+        Assert.Equal([0, 3, 0], curves.Rails[0].Arches.Select(arch => arch.Chain.Segments.Count(segment => segment is ArcSegment)));
+        Assert.Equal(In("17 1/2").Value, curves.SeenOf(breakdown.Part("hole/leaf/stile.mid.1")).Height);
+        Assert.Equal(In("19 3/4").Value, curves.Lights[0].Box.Top);
+    }
+
+    private static double Inches(Length length) => CurveLength.Inches(length);
+
+    private static void IsAt(double x, double y, CurvePoint point) =>
+        Assert.True(point.DistanceTo(new(x, y)) <= Tolerance, $"{point} is not at ({x}, {y}).");
+
+    private static void IsBox(Rectangle place, CurveBox box)
+    {
+        Assert.Equal(Inches(place.X), box.Left, Tolerance);
+        Assert.Equal(Inches(place.Right), box.Right, Tolerance);
+        Assert.Equal(Inches(place.Y), box.Bottom, Tolerance);
+        Assert.Equal(Inches(place.Top), box.Top, Tolerance);
+    }
+}
