@@ -168,9 +168,19 @@ internal sealed partial class LeafBreakdown
         return false;
     }
 
-    private ArchResult Drawn(ArchShape arch) => standard.Once("arches",
-        FormattableString.Invariant($"{arch.Family} {arch.Span.Length.Inches} {arch.Rise.Length.Inches} {arch.Shoulder?.Length.Inches}"),
-        () => ArchFamilies.Draw(arch.Family, LeafCurves.SizesOf(arch)));
+    // A leaf has at most two arches, and asks for each several times.
+    private ArchResult Drawn(ArchShape arch)
+    {
+        foreach (var (known, result) in drawnArches)
+        {
+            if (ReferenceEquals(known, arch))
+                return result;
+        }
+
+        var drawn = ArchFamilies.Draw(arch.Family, LeafCurves.SizesOf(arch));
+        drawnArches.Add((arch, drawn));
+        return drawn;
+    }
 
     private void CheckRailCurve(ArchShape arch, string end, string segment, Worked? reach)
     {
@@ -205,8 +215,11 @@ internal sealed partial class LeafBreakdown
     // Raised panels under or over an arch: their own edge must be followed, and keep a field.
     private void CheckPanelCurves(CutterSet cutters)
     {
-        if (cutters.RaiseWidth is not { } raise || !parts.Exists(part => (part.TopArch ?? part.BottomArch) is not null && part.Work.Contains(EdgeWork.RaiseFourEdges)))
+        if (cutters.RaiseWidth is not { } raise || !parts.Exists(part => (part.TopArch ?? part.BottomArch) is not null
+            && part.Work.Contains(EdgeWork.RaiseFourEdges) && (cutters.RaiseCollarRadius is not null || !SurelyKeepsField(part, raise.Value))))
+        {
             return;
+        }
 
         // What cannot be built has no curves, such as an arch with a mid stile in it.
         if (findings.Skip(firstFinding).Any(finding => finding.Severity == Severity.CannotBuild))
@@ -238,6 +251,16 @@ internal sealed partial class LeafBreakdown
                 left.IsZero ? $"A raise of {raise.Value} closes to a point where the panel's edge curves." : (FormattableString)$"A raise of {raise.Value} leaves a field of {left} under the curve; the least is {least}.",
                 field.Remedies.Count > 0 ? Either(field.Remedies) : $"Use a flat panel.", "panel", segment);
         }
+    }
+
+    // Beside the arches the panel is high enough, and no bulge of its edge is as round as the raise is wide: most panels, told at once.
+    private bool SurelyKeepsField(Part panel, Length raise)
+    {
+        var low = panel.Outline.Height - (panel.TopArch?.Rise.Length ?? default) - (panel.BottomArch?.Rise.Length ?? default);
+        return low - (raise * 2) >= standard[Settings.LeastField].Length && IsFlatter(panel.TopArch) && IsFlatter(panel.BottomArch);
+
+        bool IsFlatter(ArchShape? arch) => arch is null || Drawn(arch) is ArchResult.Drawn(var curve)
+            && curve.Chain.Segments.All(segment => segment is not ArcSegment { SweepRadians: < 0 } bulge || bulge.Radius > CurveLength.Inches(raise));
     }
 
     // "Let the rise be at most 2 in, or the shoulders at least 1 in.": values on the cutting step, on the side that works.

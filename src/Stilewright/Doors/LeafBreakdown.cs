@@ -1,3 +1,4 @@
+using Stilewright.Curves;
 using Stilewright.Findings;
 using Stilewright.Measure;
 using Stilewright.Projects;
@@ -13,6 +14,7 @@ internal sealed partial class LeafBreakdown
     private readonly StandardInForce standard;
     private readonly List<Finding> findings;
     private readonly int firstFinding;
+    private readonly List<(ArchShape Arch, ArchResult Result)> drawnArches = [];
     private readonly List<Part> parts = [];
     private readonly List<CheckSum> checkSums = [];
 
