@@ -117,6 +117,20 @@ public sealed record Outline(PaperPoint Start, IReadOnlyList<Segment> Segments, 
         return points;
     }
 
+    /// <summary>The outline on a print that is stretched by these factors; arcs, which become parts of ellipses, as cubics.</summary>
+    public Outline Stretched(double across, double down)
+    {
+        PaperPoint Stretch(PaperPoint point) => new(point.X * across, point.Y * down);
+        return new(Stretch(Start),
+            [
+                .. WithArcsAsBeziers().Segments.Select(segment => (Segment)(segment switch
+                {
+                    BezierTo curve => new BezierTo(Stretch(curve.FirstControl), Stretch(curve.SecondControl), Stretch(curve.End)),
+                    _ => new LineTo(Stretch(segment.End)),
+                })),
+            ], IsClosed);
+    }
+
     public Outline Shifted(PaperPoint by) => this with
     {
         Start = Start + by,

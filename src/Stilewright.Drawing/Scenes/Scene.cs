@@ -11,6 +11,43 @@ public sealed record Scene(
     /// <summary>The scale of what is drawn; null where there is none or it is not to scale.</summary>
     public Scale? Scale { get; init; }
 
+    /// <summary>The same drawing for a printer that stretches what it prints: places are moved, letters keep their size.</summary>
+    /// <param name="across">Factor along the width of the paper.</param>
+    /// <param name="down">Factor along its height.</param>
+    public Scene Stretched(double across, double down)
+    {
+        PaperPoint Move(PaperPoint point) => new(point.X * across, point.Y * down);
+        PaperBox Grow(PaperBox box) => new(box.Left * across, box.Top * down, box.Width * across, box.Height * down);
+        Lettering Carry(Lettering text) => text with { At = Move(text.At) };
+        SceneNode Stretch(SceneNode node) => node switch
+        {
+            SceneGroup group => group with
+            {
+                At = Move(group.At),
+                Clip = group.Clip is { } clip ? Grow(clip) : null,
+                Children = [.. group.Children.Select(Stretch)],
+            },
+            Shape shape => shape with { Outline = shape.Outline.Stretched(across, down) },
+            Hatch hatch => hatch with { Outline = hatch.Outline.Stretched(across, down) },
+            CellGrid grid => grid with { Box = Grow(grid.Box) },
+            Lettering text => Carry(text),
+            DimensionMark mark => mark with
+            {
+                From = Move(mark.From),
+                To = Move(mark.To),
+                Strokes = [.. mark.Strokes.Select(stroke => stroke.Stretched(across, down))],
+                Text = Carry(mark.Text),
+            },
+            _ => throw new ArgumentException($"A scene cannot hold a {node.GetType().Name}."),
+        };
+        return this with
+        {
+            WidthMillimetres = WidthMillimetres * across,
+            HeightMillimetres = HeightMillimetres * down,
+            Nodes = [.. Nodes.Select(Stretch)],
+        };
+    }
+
     /// <summary>The same drawing on a white sheet with a margin, for a file that may be shown on any ground.</summary>
     /// <param name="marginMillimetres">On every side.</param>
     public Scene OnSheet(double marginMillimetres)

@@ -14,6 +14,9 @@ public sealed record SceneGroup(string? Path, string? Title, IReadOnlyList<Scene
 {
     /// <summary>Where the group's own origin lies in the group around it.</summary>
     public PaperPoint At { get; init; }
+
+    /// <summary>What is shown of the group, in its own coordinates; null for all of it.</summary>
+    public PaperBox? Clip { get; init; }
 }
 
 /// <summary>How an outline is filled. Drawings are made for black and white first.</summary>

@@ -27,10 +27,26 @@ internal sealed class ScenePainter : IDisposable
     {
         canvas.Save();
         canvas.Scale((float)(1 / UnitsPerMillimetre));
-        foreach (var (node, at) in scene.Drawn)
+        Paint(canvas, scene.Nodes, default);
+        canvas.Restore();
+    }
+
+    private void Paint(SKCanvas canvas, IReadOnlyList<SceneNode> nodes, PaperPoint at)
+    {
+        foreach (var node in nodes)
         {
             switch (node)
             {
+                case SceneGroup { Clip: { } clip } group:
+                    canvas.Save();
+                    var corner = group.At + at;
+                    canvas.ClipRect(new(Units(corner.X + clip.Left), Units(corner.Y + clip.Top), Units(corner.X + clip.Right), Units(corner.Y + clip.Bottom)), antialias: true);
+                    Paint(canvas, group.Children, corner);
+                    canvas.Restore();
+                    break;
+                case SceneGroup group:
+                    Paint(canvas, group.Children, group.At + at);
+                    break;
                 case Shape shape:
                     Paint(canvas, shape, at);
                     break;
@@ -55,11 +71,9 @@ internal sealed class ScenePainter : IDisposable
 
                     break;
                 default:
-                    throw new ArgumentException($"A scene cannot hold a {node.GetType().Name}.", nameof(scene));
+                    throw new ArgumentException($"A scene cannot hold a {node.GetType().Name}.", nameof(nodes));
             }
         }
-
-        canvas.Restore();
     }
 
     public void Dispose()

@@ -70,6 +70,7 @@ public static class SvgWriter
     private sealed class Walk(XmlWriter xml)
     {
         private readonly HashSet<string> ids = [TitleId, DescriptionId];
+        private int clips;
 
         public void Write(Scene scene)
         {
@@ -136,8 +137,27 @@ public static class SvgWriter
                 xml.WriteAttributeString("transform", $"translate({Place.Number(own.X - origin.X)} {Place.Number(own.Y - origin.Y)})");
             if (group.Title is { } title)
                 Element("title", title, id: null);
+            if (group.Clip is { } clip)
+                Clip(clip, own);
             Write(group.Children, own);
             xml.WriteEndElement();
+            if (group.Clip is not null)
+                xml.WriteEndElement();
+        }
+
+        private void Clip(PaperBox box, Place origin)
+        {
+            var name = string.Create(CultureInfo.InvariantCulture, $"shown_{++clips}");
+            Begin("clipPath");
+            xml.WriteAttributeString("id", name);
+            Begin("path");
+            var data = new StringBuilder();
+            Path(data, Outline.Box(box), origin);
+            xml.WriteAttributeString("d", data.ToString());
+            xml.WriteEndElement();
+            xml.WriteEndElement();
+            Begin("g");
+            xml.WriteAttributeString("clip-path", $"url(#{name})");
         }
 
         private void Write(Shape shape, Place origin)
