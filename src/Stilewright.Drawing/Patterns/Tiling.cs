@@ -43,6 +43,15 @@ public sealed class Tiling(PatternPaper paper, PrintCorrection correction, Lengt
         return Draw(scene, footnote, landscape.Columns * landscape.Rows < upright.Columns * upright.Rows ? landscape : upright);
     }
 
+    /// <summary>A, B … Z, AA, AB and so on.</summary>
+    internal static string Letters(int index)
+    {
+        var letters = "";
+        for (var rest = index; rest >= 0; rest = rest / 26 - 1)
+            letters = (char)('A' + rest % 26) + letters;
+        return letters;
+    }
+
     private Grid Layout(Scene scene, bool isLandscape)
     {
         var (short_, long_) = (paper.WidthMillimetres, paper.HeightMillimetres ?? EndlessRoll);
@@ -52,11 +61,13 @@ public sealed class Tiling(PatternPaper paper, PrintCorrection correction, Lengt
             width - 2 * PatternPaper.Margin - RuleBand, height - 2 * PatternPaper.Margin - HeadHeight - RuleBand);
         var (shownWidth, shownHeight) = (room.Width / across, room.Height / down);
         var (columns, rows) = (Count(scene.WidthMillimetres, shownWidth), Count(scene.HeightMillimetres, shownHeight));
-        // Sheets share what is shown evenly, so that no strip is left for the last one.
+        // Sheets share what is shown evenly, so that no strip is left for the last one; of a roll, enough for the upright rule.
         var eachWidth = (scene.WidthMillimetres + (columns - 1) * Overlap) / columns;
         var eachHeight = (scene.HeightMillimetres + (rows - 1) * Overlap) / rows;
+        if (paper.HeightMillimetres is null)
+            (eachHeight, shownHeight) = (Math.Max(eachHeight, RuleMillimetres), Math.Max(eachHeight, RuleMillimetres));
         var sheetHeight = paper.HeightMillimetres is null ? eachHeight * down + 2 * PatternPaper.Margin + HeadHeight + RuleBand : height;
-        return new(isLandscape, width, sheetHeight, room.TopLeft, across, down, columns, rows, eachWidth, eachHeight);
+        return new(isLandscape, width, sheetHeight, room.TopLeft, across, down, columns, rows, eachWidth, eachHeight, shownWidth, shownHeight);
 
         static int Count(double whole, double shown) => whole <= shown ? 1 : 1 + (int)Math.Ceiling((whole - shown) / (shown - Overlap));
     }
@@ -85,7 +96,7 @@ public sealed class Tiling(PatternPaper paper, PrintCorrection correction, Lengt
         ];
         if (count > 1)
             content.Add(new Shape(Outline.Box(new(0, 0, shown.Width, shown.Height)), LineStyle.Centre));
-        content.AddRange(Rules(shown));
+        content.AddRange(Rules(grid));
         var stretched = new Scene(scene.Title, scene.Description, shown.Width, shown.Height, content).Stretched(grid.Across, grid.Down);
 
         List<SceneNode> nodes = [new SceneGroup(null, null, stretched.Nodes) { At = grid.Corner }, .. Head(scene, footnote, grid, row, column)];
@@ -119,7 +130,7 @@ public sealed class Tiling(PatternPaper paper, PrintCorrection correction, Lengt
         {
             var (r, c) = Math.DivRem(i, grid.Columns);
             // A map higher than the head would lie over the drawing: its cells are made lower.
-            var height = Math.Min(MapCell * 0.75, (HeadHeight - 1) / grid.Rows);
+            var height = Math.Min(MapCell * 0.75, (HeadHeight - 2) / grid.Rows);
             yield return new Shape(
                 Outline.Box(new(grid.Width - PatternPaper.Margin - (grid.Columns - c) * MapCell, PatternPaper.Margin + r * height, MapCell, height)),
                 LineStyle.Edge, r == row && c == column ? Tone.Ink : Tone.None);
@@ -133,14 +144,14 @@ public sealed class Tiling(PatternPaper paper, PrintCorrection correction, Lengt
     private static string Percent(double factor) => (factor - 1).ToString("+0.00 %;−0.00 %;0 %", CultureInfo.InvariantCulture);
 
     // Along the lower edge and the left edge, outside of what is cut out.
-    private IEnumerable<SceneNode> Rules(PaperBox shown)
+    private IEnumerable<SceneNode> Rules(Grid grid)
     {
-        var (level, upright) = (Math.Min(RuleMillimetres, WholePart(shown.Width)), Math.Min(RuleMillimetres, WholePart(shown.Height)));
-        var below = shown.Height + RuleBand * 0.45;
+        var (level, upright) = (Math.Min(RuleMillimetres, WholePart(grid.RoomWidth)), Math.Min(RuleMillimetres, WholePart(grid.RoomHeight)));
+        var below = grid.EachHeight + RuleBand * 0.45;
         foreach (var node in Rule(level, at => new(at, below), new(0, 1), true))
             yield return node;
         var beside = -RuleBand * 0.45;
-        foreach (var node in Rule(upright, at => new(beside, shown.Height - at), new(-1, 0), false))
+        foreach (var node in Rule(upright, at => new(beside, at), new(-1, 0), false))
             yield return node;
     }
 
@@ -203,24 +214,18 @@ public sealed class Tiling(PatternPaper paper, PrintCorrection correction, Lengt
         [
             new Shape(Outline.Line(at - new PaperPoint(CrossReach, 0), at + new PaperPoint(CrossReach, 0)), LineStyle.Edge),
             new Shape(Outline.Line(at - new PaperPoint(0, CrossReach), at + new PaperPoint(0, CrossReach)), LineStyle.Edge),
-            new Lettering(at + new PaperPoint(0.6, -0.6), words),
+            new Lettering(at + new PaperPoint(-words.Width / 2, CrossReach + 0.4 + words.Ascent), words),
         ]);
     }
 
     /// <summary>Where each sheet's part of the drawing lies, and how the sheet is set up.</summary>
     private sealed record Grid(
         bool IsLandscape, double Width, double Height, PaperPoint Corner, double Across, double Down,
-        int Columns, int Rows, double EachWidth, double EachHeight)
+        int Columns, int Rows, double EachWidth, double EachHeight, double RoomWidth, double RoomHeight)
     {
         public PaperBox Shown(int row, int column) => new(column * (EachWidth - Overlap), row * (EachHeight - Overlap), EachWidth, EachHeight);
 
         /// <summary>A letter for the row and a number for the column; nothing stands in the way of many rows.</summary>
-        public static string Name(int row, int column)
-        {
-            var letters = "";
-            for (var rest = row; rest >= 0; rest = rest / 26 - 1)
-                letters = (char)('A' + rest % 26) + letters;
-            return string.Create(CultureInfo.InvariantCulture, $"{letters}{column + 1}");
-        }
+        public static string Name(int row, int column) => string.Create(CultureInfo.InvariantCulture, $"{Letters(row)}{column + 1}");
     }
 }
