@@ -74,6 +74,14 @@ internal static class CommandLine
         configuration.AddCommand<LabelsCommand>("labels")
             .WithDescription("Print labels for parts as PDF, on plain paper or on bought label sheets.")
             .WithExample("labels", "evening-course.json", "--bench", "1", "--label-sheet", "letter-30", "--out", "labels.pdf");
+        configuration.AddCommand<PatternCommand>("pattern")
+            .WithDescription("Print full-size patterns of arched parts as PDF or SVG, tiled where they are larger than the paper, and list their points and arcs.")
+            .WithExample("pattern", "evening-course.json")
+            .WithExample("pattern", "evening-course.json", "1.2L", "--out", "pattern.pdf", "--paper", "letter")
+            .WithExample("pattern", "evening-course.json", "1.2L.TR", "--bearing", "1/4", "--cutter", "3/8", "--out", "guide.svg");
+        configuration.AddCommand<CalibrateCommand>("calibrate")
+            .WithDescription("Record how long the rules of a print came out, so that the next pattern is corrected for the printer.")
+            .WithExample("calibrate", "office.json", "--feed", "short", "--across", "149.2 mm", "--along", "150.4 mm");
         configuration.AddCommand<StandardCommand>("standard")
             .WithDescription("Write a house standard as shipped, in full, to start your own from.")
             .WithExample("standard", "--mm", "--out", "shop.json");

@@ -15,6 +15,7 @@ public sealed record DocumentFormat(string Name, Type Root, int Version, IReadOn
     public static DocumentFormat Standard { get; } = new("stilewright/standard", typeof(HouseStandard), 1, []);
     public static DocumentFormat HandedOut { get; } = new("stilewright/handed-out", typeof(HandedOut), 1, []);
     public static DocumentFormat LabelSheet { get; } = new("stilewright/label-sheet", typeof(LabelSheet), 1, []);
+    public static DocumentFormat Printer { get; } = new("stilewright/printer", typeof(Printer), 1, []);
 
-    public static IReadOnlyList<DocumentFormat> All { get; } = [Course, Standard, HandedOut, LabelSheet];
+    public static IReadOnlyList<DocumentFormat> All { get; } = [Course, Standard, HandedOut, LabelSheet, Printer];
 }

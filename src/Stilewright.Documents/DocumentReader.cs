@@ -58,6 +58,14 @@ public static class DocumentReader
     public static DocumentResult<LabelSheet> ReadLabelSheet(string text, DocumentFormat? format = null) =>
         ReadLabelSheet(Encoding.UTF8.GetBytes(text), format);
 
+    /// <summary>Reads what was measured on the prints of a printer.</summary>
+    /// <inheritdoc cref="ReadCourse(ReadOnlySpan{byte}, DocumentFormat?)" path="/param"/>
+    public static DocumentResult<Printer> ReadPrinter(ReadOnlySpan<byte> utf8, DocumentFormat? format = null) =>
+        Read<Printer>(utf8, format ?? DocumentFormat.Printer);
+
+    public static DocumentResult<Printer> ReadPrinter(string text, DocumentFormat? format = null) =>
+        ReadPrinter(Encoding.UTF8.GetBytes(text), format);
+
     /// <summary>Which format a file says it is of, or null when it is none of this program's.</summary>
     public static DocumentFormat? FormatOf(ReadOnlySpan<byte> utf8) => JsonTree.Read(WithoutMark(utf8), new())?.Find("format") is { Kind: JsonValueKind.String } name
         ? DocumentFormat.All.FirstOrDefault(format => format.Name == name.Text) : null;

@@ -28,6 +28,8 @@ public static class DocumentSchema
 
     public static string ForLabelSheet() => For(DocumentFormat.LabelSheet, "A sheet of labels for Stilewright");
 
+    public static string ForPrinter() => For(DocumentFormat.Printer, "A printer for patterns of Stilewright");
+
     private static string For(DocumentFormat format, string title)
     {
         Definitions definitions = new(format.Root == typeof(HouseStandard));

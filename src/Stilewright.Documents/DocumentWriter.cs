@@ -39,6 +39,8 @@ public static class DocumentWriter
 
     public static byte[] Write(LabelSheet sheet) => Write(sheet, DocumentFormat.LabelSheet);
 
+    public static byte[] Write(Printer printer) => Write(printer, DocumentFormat.Printer);
+
     private static byte[] Write(object document, DocumentFormat format)
     {
         ArgumentNullException.ThrowIfNull(document);

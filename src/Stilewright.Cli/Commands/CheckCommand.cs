@@ -5,6 +5,7 @@ using Stilewright.Cli.Pages;
 using Stilewright.Documents;
 using Stilewright.Doors;
 using Stilewright.Findings;
+using Stilewright.Wording;
 
 namespace Stilewright.Cli.Commands;
 
@@ -25,6 +26,13 @@ internal sealed class CheckCommand(Screen screen) : Command<CheckCommand.Setting
         {
             var sheet = CourseFile.Use(settings.File, DocumentReader.ReadLabelSheet(InputFile.Read(settings.File)));
             PageWriter.Write(new Page().Line($"{settings.File} is a sound label sheet: {sheet.Name}, {sheet.Count} labels."), screen);
+            return ExitCode.Good;
+        }
+
+        if (kind == DocumentFormat.Printer)
+        {
+            var printer = CourseFile.Use(settings.File, DocumentReader.ReadPrinter(InputFile.Read(settings.File)));
+            PageWriter.Write(new Page().Line($"{settings.File} is a sound printer file: {printer.Name}, {TradeWords.Count(printer.Measured.Count, "print", "prints")} measured."), screen);
             return ExitCode.Good;
         }
 

@@ -10,11 +10,11 @@ internal sealed class SchemaCommand(Screen screen) : Command<SchemaCommand.Setti
     internal sealed class Settings : CommandSettings
     {
         [CommandArgument(0, "<KIND>")]
-        [Description("course, standard, handed-out or label-sheet.")]
+        [Description("course, standard, handed-out, label-sheet or printer.")]
         public required string Kind { get; init; }
 
-        public override ValidationResult Validate() => Kind is "course" or "standard" or "handed-out" or "label-sheet"
-            ? ValidationResult.Success() : ValidationResult.Error($"There is a schema of course, standard, handed-out and label-sheet, not of \"{Kind}\".");
+        public override ValidationResult Validate() => Kind is "course" or "standard" or "handed-out" or "label-sheet" or "printer"
+            ? ValidationResult.Success() : ValidationResult.Error($"There is a schema of course, standard, handed-out, label-sheet and printer, not of \"{Kind}\".");
     }
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
@@ -24,7 +24,8 @@ internal sealed class SchemaCommand(Screen screen) : Command<SchemaCommand.Setti
             "course" => DocumentSchema.ForCourse(),
             "standard" => DocumentSchema.ForStandard(),
             "handed-out" => DocumentSchema.ForHandedOut(),
-            _ => DocumentSchema.ForLabelSheet(),
+            "label-sheet" => DocumentSchema.ForLabelSheet(),
+            _ => DocumentSchema.ForPrinter(),
         });
         return ExitCode.Good;
     }

@@ -41,6 +41,7 @@ internal static class DocumentRules
         For<Shop.Stock>(StandardRules.SandingLeavesWood),
         For<Shop.Stock>(StandardRules.NominalThicknessIsKnown),
         For<Shop.LabelSheet>(LabelSheetRules.LabelsFitOnThePaper),
+        For<Shop.PrintMeasurement>(PrinterRules.PrintsWereNotFitted),
     }.ToLookup(rule => rule.Record);
 
     /// <summary>Every fault of this record; the records inside it have been checked on their own.</summary>
