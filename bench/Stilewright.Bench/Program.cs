@@ -5,12 +5,13 @@ const string usage = """
       doors    10,000 doors with all worked steps, on one core
       course   a course of 24 benches and 100 leaves, from file to all results
       packet   the packet of 100 leaves as a PDF, and the first page of one project
+      patterns curves and full-size patterns of one arched leaf, and of 100 leaves as a PDF
       fuzz     100,000 damaged files, each read or refused with reasons
       cli      the published program, cold, from the sample to its cut list
       all      each of them in turn
     """;
 
-if (args is not [var what] || what is not ("doors" or "course" or "packet" or "fuzz" or "cli" or "all"))
+if (args is not [var what] || what is not ("doors" or "course" or "packet" or "patterns" or "fuzz" or "cli" or "all"))
 {
     Console.Error.WriteLine(usage);
     return 64;
@@ -24,6 +25,8 @@ if (what is "course" or "all")
     CourseMeasurement.Run();
 if (what is "packet" or "all")
     PacketMeasurement.Run();
+if (what is "patterns" or "all")
+    PatternMeasurement.Run();
 if (what is "fuzz" or "all")
     sound &= FuzzMeasurement.Run();
 if (what is "cli" or "all")

@@ -32,6 +32,9 @@ internal sealed class PatternDrawing
     private readonly CurvedLines lines;
     private readonly List<SceneNode> nodes = [];
     private readonly List<PatternLine> named = [];
+    // On white ground over all lines.
+    private readonly List<SceneNode> texts = [];
+    private readonly List<(PaperPoint From, PaperPoint To)> construction = [];
 
     private PatternDrawing(Part part, PatternFacts facts, CurvePoint middle, bool isTurnedOver)
     {
@@ -122,7 +125,8 @@ internal sealed class PatternDrawing
         Register(new(whole.Right, 0), new(1, 0));
 
         var box = Box(Local(panel.Field ?? panel.Sight).Box);
-        var room = isTurnedOver ? PaperBox.Between(new(box.Left, box.Top), new(box.Right, 0)) : PaperBox.Between(new(box.Left, 0), new(box.Right, box.Bottom));
+        var start = Clear(Local(panel.Field ?? panel.Sight));
+        var room = isTurnedOver ? PaperBox.Between(new(box.Left, box.Top), new(box.Right, start)) : PaperBox.Between(new(box.Left, start), new(box.Right, box.Bottom));
         var text = Text(room.Grown(-2 * AroundText), part.Grain != GrainDirection.Horizontal);
         PaperPoint[] ends = whole.Height > whole.Width
             ? [new(whole.Left - BesidePart, whole.Bottom), new(whole.Left - BesidePart, whole.Top)]
@@ -136,8 +140,17 @@ internal sealed class PatternDrawing
         return Finish(trammel, overall, crosses);
     }
 
+    // Where the line of a panel is straight from side to side.
+    private double Clear(Chain line)
+    {
+        var middle = (line.Box.Bottom + line.Box.Top) / 2;
+        return At(new(0, line.Segments.OfType<ArcSegment>().Where(arc => arc.PointAt(arc.Length / 2).Y > middle)
+            .Select(arc => arc.Box.Bottom).Append(0).Min())).Y;
+    }
+
     private FullSizePattern Finish(IReadOnlyList<TrammelPoint> trammel, Length overall, (PaperPoint From, PaperPoint To) crosses)
     {
+        nodes.AddRange(texts);
         var kind = facts.Guide is null ? "pattern" : "pattern for a bearing";
         var scene = Drafting.Scene($"{part.Label} {part.Name}: {kind}",
             $"Full-size {kind} of {part.Name} {part.Label}, seen from the front: {Shape()}.", Scale.FullSize, part.Path, nodes);
@@ -210,9 +223,10 @@ internal sealed class PatternDrawing
         }
 
         var top = wood.Top;
+        texts.Add(new Shape(Outline.Box(new PaperBox(half.Left, top, set.Max(line => line.Width), set.Sum(line => line.Pitch)).Grown(0.6)), null, Tone.Paper));
         foreach (var line in set)
         {
-            nodes.Add(new Lettering(new(half.Left, top + line.Ascent), line));
+            texts.Add(new Lettering(new(half.Left, top + line.Ascent), line));
             top += line.Pitch;
         }
 
@@ -281,7 +295,7 @@ internal sealed class PatternDrawing
             var at = At(trammel[i].Place);
             if (trammel[i].Mark != TrammelMark.Centre)
             {
-                NameMark(at, MarkName(trammel, i), new(0.8, isTurnedOver ? -1.2 : 3.2));
+                NameMark(at, MarkName(trammel, i), new(1.9, isTurnedOver ? -1.4 : 3.4));
                 continue;
             }
 
@@ -299,7 +313,9 @@ internal sealed class PatternDrawing
             foreach (var end in new[] { At(trammel[i - 1].Place), At(trammel[i + 1].Place) })
             {
                 var share = isDrawn ? 1 : Math.Min(1, ShortRadius / end.DistanceTo(at));
-                nodes.Add(new Shape(Outline.Line(end, end + (at - end) * share), LineStyle.Dimension));
+                var tip = end + (at - end) * share;
+                nodes.Add(new Shape(Outline.Line(end, tip), LineStyle.Dimension));
+                construction.Add((end, tip));
             }
         }
 
@@ -332,15 +348,56 @@ internal sealed class PatternDrawing
             .. Packets.Table.Of(["mark", "what", Column.Figure("across"), Column.Figure("off spring line"), Column.Figure("radius")], rows, width, MostTable),
         ];
         var height = strips.Sum(strip => strip.SpaceBefore + strip.Height);
-        var corner = inside is { } room && below + 6 + height <= room.Bottom ? new PaperPoint(room.Left, below + 6)
-            : isTurnedOver && inside is null ? new(drawn.Left, drawn.Top - BeyondPart - 4 - height)
-            : new(drawn.Left, drawn.Bottom + (inside is null ? BeyondPart + 4 : BesidePart + BeyondPart + 4));
+        var corner = Corner(drawn, new(0, 0, width, height), inside, below);
+        texts.Add(new Shape(Outline.Box(new PaperBox(corner.X, corner.Y, width, height).Grown(0.6)), null, Tone.Paper));
         foreach (var strip in strips)
         {
             corner += new PaperPoint(0, strip.SpaceBefore);
-            nodes.Add(new SceneGroup(null, null, strip.Nodes) { At = corner });
+            texts.Add(new SceneGroup(null, null, strip.Nodes) { At = corner });
             corner += new PaperPoint(0, strip.Height);
         }
+    }
+
+    // Within the part below its text, or right beside the spring line where no radius runs, or beyond everything drawn.
+    private PaperPoint Corner(PaperBox drawn, PaperBox table, PaperBox? inside, double below)
+    {
+        const double Air = 6;
+        if (inside is { } room)
+        {
+            return below + Air + table.Height <= room.Bottom
+                ? new(room.Left, below + Air) : new(drawn.Left, drawn.Bottom + BesidePart + BeyondPart + Air);
+        }
+
+        var near = isTurnedOver ? -BeyondPart - Air - table.Height : BeyondPart + Air;
+        foreach (var left in new[] { drawn.Left, drawn.Right - table.Width })
+        {
+            var place = table.Shifted(left, near);
+            if ((place.Right < -2 || place.Left > 2) && !construction.Exists(line => Meets(place.Grown(2), line.From, line.To)))
+                return place.TopLeft;
+        }
+
+        return new(drawn.Left, isTurnedOver ? drawn.Top - BeyondPart - Air - table.Height : drawn.Bottom + BeyondPart + Air);
+    }
+
+    // Cuts the line off at each side of the box in turn (Liang and Barsky).
+    private static bool Meets(PaperBox box, PaperPoint from, PaperPoint to)
+    {
+        var (first, last) = (0.0, 1.0);
+        var step = to - from;
+        foreach (var (inward, room) in new[]
+        {
+            (step.X, from.X - box.Left), (-step.X, box.Right - from.X), (step.Y, from.Y - box.Top), (-step.Y, box.Bottom - from.Y),
+        })
+        {
+            if (inward == 0 && room < 0)
+                return false;
+            if (inward > 0)
+                first = Math.Max(first, -room / inward);
+            else if (inward < 0)
+                last = Math.Min(last, -room / inward);
+        }
+
+        return first <= last;
     }
 
     private string What(TrammelPoint point, PaperBox reach) => point.Mark switch
