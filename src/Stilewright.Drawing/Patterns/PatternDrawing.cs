@@ -103,7 +103,7 @@ internal sealed class PatternDrawing
         var reach = blank.With(new(blank.Left, isTurnedOver ? blank.Top - CentresWithin : blank.Top, blank.Width, blank.Height + CentresWithin));
         var trammel = new ArchCurve(followed, []).Trammel();
         var hollow = Construct(trammel, reach);
-        var crown = At(new(0, sight.Box.Top)).Y;
+        var crown = At(new(0, named.Where(line => line.Chain != outline).Max(line => line.Chain.Box.Top))).Y;
         var wood = PaperBox.Between(new(left, crown), new(right, outer)).Grown(-AroundText);
         Text(wood, isGrainUpright: false);
         var dimension = outer + outwards * BesidePart;

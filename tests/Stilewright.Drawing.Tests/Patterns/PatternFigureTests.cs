@@ -34,6 +34,12 @@ public sealed class PatternFigureTests : IDisposable
             var whole = new PaperBox(0, 0, pattern.Scene.WidthMillimetres, pattern.Scene.HeightMillimetres);
             Assert.All(Drawn.Texts(pattern.Scene), text => Assert.True(whole.Holds(text.Box), $"{pattern.Scene.Title}: {text.Line.Text}"));
 
+            // The white ground of texts covers neither the curve nor the groove.
+            var grounds = pattern.Scene.Drawn.Where(one => one.Node is Shape { Fill: Tone.Paper }).Select(one => ((Shape)one.Node).Outline.Shifted(one.At).Bounds).ToList();
+            Assert.Equal(2, grounds.Count);
+            foreach (var line in pattern.Lines.Where(line => line.Name is not "finished rail"))
+                Assert.All(line.Chain.Flattened(0.01).Select(pattern.At), point => Assert.DoesNotContain(grounds, ground => ground.Overlaps(new(point.X, point.Y, 0, 0))));
+
             // The crosses are as far apart as the dimension says, and it says a size of the part.
             Assert.Equal(Scale.FullSize.OnPaper(pattern.Overall), pattern.Crosses.From.DistanceTo(pattern.Crosses.To), 9);
             Assert.Contains(pattern.Overall, new[] { pattern.Part.VisibleBounds.Width, pattern.Part.Outline.Width, pattern.Part.Outline.Height });
