@@ -105,6 +105,10 @@ public class ReaderErrorTests
         { "\"cutters\": \"cope-and-stick\"", "\"cutters\": \"cope-and-stick\", \"lights\": [{ \"light\": 2, \"filling\": { \"kind\": \"open\" } }]", "$.designs[0].lights[0].light", "the lights are 1", "bottom left" },
         { "\"cutters\": \"cope-and-stick\"", "\"cutters\": \"cope-and-stick\", \"topArch\": { \"family\": \"eyebrow\" }", "$.designs[0].topArch.rise", "has no rise", "add \"rise\"" },
         { "\"cutters\": \"cope-and-stick\"", "\"cutters\": \"cope-and-stick\", \"topArch\": { \"family\": \"half-round\", \"rise\": 3 }", "$.designs[0].topArch.rise", "half its span", "leave \"rise\" out" },
+        { "\"cutters\": \"cope-and-stick\"", "\"cutters\": \"cope-and-stick\", \"topArch\": { \"family\": \"eyebrow\", \"rise\": 3, \"reverseToCrown\": { \"reverse\": 1, \"crown\": 2 } }", "$.designs[0].topArch.reverseToCrown", "no reverse arcs", "leave \"reverseToCrown\" out" },
+        { "\"cutters\": \"cope-and-stick\"", "\"cutters\": \"cope-and-stick\", \"topArch\": { \"family\": \"cathedral\", \"rise\": 3, \"reverseToCrown\": { \"reverse\": 0, \"crown\": 2 } }", "$.designs[0].topArch.reverseToCrown.reverse", "0", "1" },
+        { "\"cutters\": \"cope-and-stick\"", "\"cutters\": \"cope-and-stick\", \"topArch\": { \"family\": \"double-curve\" }", "$.designs[0].topArch.rise", "has no rise", "add \"rise\"" },
+        { "\"cutters\": \"cope-and-stick\"", "\"cutters\": \"cope-and-stick\", \"bottomArch\": { \"family\": \"double-curve\", \"rise\": 2, \"shoulder\": 1 }", "$.designs[0].bottomArch.shoulder", "no shoulders", "choose cathedral" },
     };
 
     [Theory]

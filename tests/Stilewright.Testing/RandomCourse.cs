@@ -254,7 +254,8 @@ public sealed class RandomCourse
     {
         var family = Pick<ArchFamily>();
         return new(family, family == ArchFamily.HalfRound ? null : Exactly(random.Next(12, 25)),
-            family is ArchFamily.Stepped or ArchFamily.Cathedral ? Exactly(random.Next(4, 17)) : null, Chance(20));
+            family is ArchFamily.Stepped or ArchFamily.Cathedral ? Exactly(random.Next(4, 17)) : null, Chance(20),
+            family is ArchFamily.Cathedral or ArchFamily.DoubleCurve ? Maybe(50, () => new ArcRatio(random.Next(1, 4), random.Next(1, 4))) : null);
     }
 
     private LightFilling Fill()

@@ -77,6 +77,14 @@ internal static class DesignRules
             yield return new(path.Field("rise"), "the arch has no rise", "add \"rise\", the height above the spring line");
     }
 
+    public static IEnumerable<RuleFault> ArchesSayOnlyWhatTheirFamilyHas(Arch arch, DocumentPath path)
+    {
+        if (arch.ReverseToCrown is not null && arch.Family is not (ArchFamily.Cathedral or ArchFamily.DoubleCurve))
+            yield return new(path.Field("reverseToCrown"), "the arch has no reverse arcs", "leave \"reverseToCrown\" out, or choose cathedral or double-curve");
+        if (arch.Shoulder is { Value.IsZero: false } && arch.Family == ArchFamily.DoubleCurve)
+            yield return new(path.Field("shoulder"), "a double curve runs from stile to stile and has no shoulders", "leave \"shoulder\" out, or choose cathedral");
+    }
+
     public static IEnumerable<RuleFault> WoodPanelsHaveStock(LightFilling filling, DocumentPath path)
     {
         var isWood = filling.Kind is PanelKind.Raised or PanelKind.FlatSolid or PanelKind.FlatSheet;

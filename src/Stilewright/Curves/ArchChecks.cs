@@ -24,7 +24,7 @@ public static class ArchChecks
             remedies.Add(new(ArchMeasure.CollarRadius, LimitSide.AtMost, hollow.Radius));
         if (family is not ArchFamily.HalfRound && Nearest(sizes.Rise, sizes.Rise / 1024, rise => Fits(sizes with { Rise = rise })) is { } lower)
             remedies.Add(new(ArchMeasure.Rise, LimitSide.AtMost, lower));
-        if (family is ArchFamily.Cathedral)
+        if (family is ArchFamily.Cathedral or ArchFamily.DoubleCurve)
         {
             const double Extreme = 64;
             if (Nearest(sizes.ReverseToCrown, sizes.ReverseToCrown * Extreme, ratio => Fits(sizes with { ReverseToCrown = ratio })) is { } flatter)

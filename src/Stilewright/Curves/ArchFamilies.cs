@@ -17,6 +17,7 @@ public static class ArchFamilies
         ArchFamily.Pointed => Pointed(sizes),
         ArchFamily.Stepped => Stepped(sizes),
         ArchFamily.Cathedral => Cathedral(sizes),
+        ArchFamily.DoubleCurve => DoubleCurve(sizes),
         _ => throw new ArgumentOutOfRangeException(nameof(family)),
     };
 
@@ -103,16 +104,25 @@ public static class ArchFamilies
 
     /// <summary>Shoulders, a reverse arc and a crown arc on each side, all of them tangent: tan(θ/2) = a / x,
     /// R1 + R2 = (x² + a²) / 2a.</summary>
-    public static ArchResult Cathedral(ArchSizes sizes)
+    public static ArchResult Cathedral(ArchSizes sizes) => ReverseAndCrown("cathedral", sizes);
+
+    /// <summary>The cathedral's arcs from stile to stile, without shoulders. Mostly in a bottom rail, which is then narrowest in the
+    /// middle; drawn as in a top rail, like every family.</summary>
+    public static ArchResult DoubleCurve(ArchSizes sizes) => sizes.Shoulder > CurveTolerance.MeetingInches
+        ? new ArchResult.Refused($"A double curve runs from stile to stile; it has no shoulders of {Shown(sizes.Shoulder)}. With shoulders it is a cathedral.",
+            new(ArchMeasure.Shoulder, LimitSide.AtMost, 0))
+        : ReverseAndCrown("double curve", sizes);
+
+    private static ArchResult ReverseAndCrown(string family, ArchSizes sizes)
     {
         if (Unfit(sizes) is { } refused)
             return refused;
         var (x, a) = (sizes.HalfWidth, sizes.Rise);
         if (Above(a, x))
-            return TooHigh("cathedral", sizes, x);
+            return TooHigh(family, sizes, x);
         if (!(sizes.ReverseToCrown > 0))
         {
-            return new ArchResult.Refused($"The reverse arc of a cathedral has a radius above nothing; state its share of the crown's above 0.",
+            return new ArchResult.Refused($"The reverse arc of a {family} has a radius above nothing; state its share of the crown's above 0.",
                 new(ArchMeasure.ReverseToCrown, LimitSide.AtLeast, CurveTolerance.CornerRadians));
         }
 
@@ -125,14 +135,6 @@ public static class ArchFamilies
         var top = ArcSegment.About(new(0, a - crown), first, first.MirroredIn(0), counterClockwise: false);
         return Between(sizes, [left, top, left.Mirrored(0).Reversed()], []);
     }
-
-    /// <summary>The double curve of a bottom rail: reverse and crown arcs without shoulders, turned over, so that the rail is hollow,
-    /// narrowest in the middle.</summary>
-    public static ArchResult DoubleCurve(ArchSizes sizes) => Cathedral(sizes with { Shoulder = 0 }) switch
-    {
-        ArchResult.Drawn(var curve) => new ArchResult.Drawn(curve.TurnedOver()),
-        var refused => refused,
-    };
 
     /// <summary>A curve the user gives, in inches from the middle of the span, moved so that it springs at Y = 0.</summary>
     public static ArchResult Given(Chain chain)

@@ -6,7 +6,7 @@ namespace Stilewright.Curves;
 /// <param name="Shoulder">f, the straight length at each end.</param>
 public sealed record ArchSizes(double Span, double Rise, double Shoulder = 0)
 {
-    /// <summary>R1 : R2 of a cathedral, the reverse arc's radius over the crown's.</summary>
+    /// <summary>R1 : R2 of a cathedral or double curve, the reverse arc's radius over the crown's.</summary>
     public double ReverseToCrown { get; init; } = 1;
 
     /// <summary>Height of a stepped arch's square step; half the rise unless stated.</summary>

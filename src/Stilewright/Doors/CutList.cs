@@ -59,7 +59,7 @@ public static class CutList
             || (one is not null && other is not null && Same(one.Width, other.Width) && Same(one.Length, other.Length));
 
         private static bool Same(ArchShape? one, ArchShape? other) => ReferenceEquals(one, other)
-            || (one is not null && other is not null && one.Family == other.Family && one.Repeats == other.Repeats
+            || (one is not null && other is not null && one.Family == other.Family && one.Repeats == other.Repeats && one.ReverseToCrown == other.ReverseToCrown
                 && Same(one.Span, other.Span) && Same(one.Rise, other.Rise) && Same(one.Shoulder, other.Shoulder));
     }
 }

@@ -302,7 +302,12 @@ internal sealed partial class LeafBreakdown
         _ => throw new ArgumentOutOfRangeException(nameof(measure)),
     };
 
-    private static string Field(ArchMeasure measure) => measure == ArchMeasure.Shoulder ? "shoulder" : "rise";
+    private static string Field(ArchMeasure measure) => measure switch
+    {
+        ArchMeasure.Shoulder => "shoulder",
+        ArchMeasure.ReverseToCrown => "reverseToCrown",
+        _ => "rise",
+    };
 
     private void CheckMidStile(Arch arch, string end, string segment, Length x, Worked width, Worked clearWidth)
     {

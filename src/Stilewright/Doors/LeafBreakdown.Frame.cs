@@ -1,3 +1,4 @@
+using Fractions;
 using Stilewright.Findings;
 using Stilewright.Measure;
 using Stilewright.Projects;
@@ -295,7 +296,10 @@ internal sealed partial class LeafBreakdown
     private ArchShape Shape(Arch arch, Worked clearWidth, Worked rise, string end) => new(
         arch.Family, Span(arch, end, clearWidth), rise,
         arch.Shoulder is { } shoulder ? Entered($"arch.{end}.shoulder", "shoulder", shoulder, $"{end}Arch/shoulder") : null,
-        arch.PerLight ? (MidStilesUnder(end)?.Count ?? 0) + 1 : 1);
+        arch.PerLight ? (MidStilesUnder(end)?.Count ?? 0) + 1 : 1)
+    {
+        ReverseToCrown = arch.ReverseToCrown is { } ratio ? new(ratio.Reverse, ratio.Crown) : Fraction.One,
+    };
 
     private Worked Grown(Worked width, Worked trim, string label, string key) =>
         trim.Amount.IsZero ? width : (width + Half(trim)).As(label, key);

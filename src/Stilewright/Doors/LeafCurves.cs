@@ -81,7 +81,10 @@ public sealed record LeafCurves(IReadOnlyList<RailCurve> Rails, IReadOnlyList<Li
 
     /// <summary>The arch of a rail over its own span, the middle at X = 0; what cannot be drawn says why.</summary>
     internal static ArchSizes SizesOf(ArchShape shape) => new(
-        CurveLength.Inches(shape.Span.Length), CurveLength.Inches(shape.Rise.Length), CurveLength.Inches(shape.Shoulder?.Length ?? default));
+        CurveLength.Inches(shape.Span.Length), CurveLength.Inches(shape.Rise.Length), CurveLength.Inches(shape.Shoulder?.Length ?? default))
+    {
+        ReverseToCrown = shape.ReverseToCrown.ToDouble(),
+    };
 
     // From member to member across a row.
     private static List<(Length From, Length To)> Spans(IReadOnlyList<Part> parts, Rectangle below, Rectangle above)

@@ -1,3 +1,4 @@
+using Fractions;
 using Stilewright.Measure;
 using Stilewright.Projects;
 
@@ -50,7 +51,11 @@ public enum EdgeWork
 /// <summary>The arch of a rail's inner edge, by its numbers; <see cref="LeafCurves"/> draws it.</summary>
 /// <param name="Span">Sight line to sight line; of several arches, that of the narrowest light, so that one pattern serves them all.</param>
 /// <param name="Repeats">How many lights have such an arch of their own.</param>
-public sealed record ArchShape(ArchFamily Family, Worked Span, Worked Rise, Worked? Shoulder, int Repeats);
+public sealed record ArchShape(ArchFamily Family, Worked Span, Worked Rise, Worked? Shoulder, int Repeats)
+{
+    /// <summary>Radius of the reverse arcs over the crown's, in a family that has both.</summary>
+    public Fraction ReverseToCrown { get; init; } = Fraction.One;
+}
 
 /// <summary>One piece of wood, sheet or glass of a leaf.</summary>
 /// <param name="Path">Opening, leaf and part, such as <c>hall-lower/leaf.left/rail.top</c>.</param>

@@ -93,14 +93,21 @@ public enum ArchFamily
 
     [Meaning("Flat shoulders, reverse arcs and a crown")]
     Cathedral,
+
+    [Meaning("Reverse arcs and a crown without shoulders, as in a bottom rail")]
+    DoubleCurve,
 }
+
+[Meaning("How the radius of the reverse arcs is to that of the crown, as two whole numbers")]
+public sealed record ArcRatio([Between(1, 1000)] int Reverse, [Between(1, 1000)] int Crown);
 
 [Meaning("The arch of a rail's inner edge, over the span between sight lines")]
 public sealed record Arch(
     ArchFamily Family,
     [Meaning("Rise above the spring line; a half-round has half the span"), Between(0, 60, Above = true)] LengthEntry? Rise = null,
     [Meaning("Straight shoulder at each end"), Between(0, 60)] LengthEntry? Shoulder = null,
-    [Meaning("Whether each light has an arch of its own where mid stiles divide the row")] bool PerLight = false);
+    [Meaning("Whether each light has an arch of its own where mid stiles divide the row")] bool PerLight = false,
+    [Meaning("Radii of a cathedral or double curve; absent, one to one")] ArcRatio? ReverseToCrown = null);
 
 public enum PanelKind
 {

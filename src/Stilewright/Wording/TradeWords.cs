@@ -1,4 +1,5 @@
 using System.Text;
+using Fractions;
 using Stilewright.Doors;
 using Stilewright.Measure;
 using Stilewright.Projects;
@@ -61,6 +62,7 @@ public sealed class TradeWords(LengthFormat format)
         {
             words.Add($"{Words(arch.Family)} arch {Of(arch.Rise)} high over {Of(arch.Span)}"
                 + (arch.Shoulder is { } shoulder && !shoulder.Amount.IsZero ? $", shoulders {Of(shoulder)}" : "")
+                + (arch.ReverseToCrown == Fraction.One ? "" : $", reverse to crown {arch.ReverseToCrown.Numerator} : {arch.ReverseToCrown.Denominator}")
                 + (arch.Repeats > 1 ? $", {arch.Repeats} times" : ""));
         }
 

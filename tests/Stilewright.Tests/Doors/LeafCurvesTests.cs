@@ -3,6 +3,7 @@ using Stilewright.Doors;
 using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;
+using Stilewright.Wording;
 using static Stilewright.Tests.Doors.Samples;
 
 namespace Stilewright.Tests.Doors;
@@ -41,6 +42,19 @@ public class LeafCurvesTests
         IsAt(arc.Centre.X, arc.Centre.Y, edge.Centre);
         Assert.Equal(edge.Radius - 1.25, Assert.Single(panel.Field!.Segments.OfType<ArcSegment>()).Radius, 9);
         Assert.Null(LeafCurves.Of(leaf, null).Rails[0].Groove);
+    }
+
+    // x = 5 1/4, a = 1 1/2: R1 + R2 = (5 1/4² + 1 1/2²) / 3 = 159/16, of which 1 to 2 leaves the crown two thirds.
+    [Fact]
+    public void A_double_curve_in_a_bottom_rail_has_the_stated_radii_and_is_told_with_them()
+    {
+        var leaf = Door("15", "24", Design() with { BottomArch = new(ArchFamily.DoubleCurve, In("1 1/2"), ReverseToCrown: new(2, 4)) }).Leaves.Single();
+        var rail = Assert.Single(LeafCurves.Of(leaf, CopeAndStick).Rails);
+        Assert.Equal([3.3125, 6.625, 3.3125], rail.Sight.Segments.Select(segment => Math.Round(((ArcSegment)segment).Radius, 9)));
+        IsAt(2.25, 3.75, rail.Sight.Start);
+        Assert.Equal(2.25, rail.Sight.Box.Bottom, 10);
+        Assert.Equal(3.75, rail.Sight.Box.Top, 10);
+        Assert.Contains("double curve arch 1 1/2 high over 10 1/2, reverse to crown 1 : 2", new TradeWords(LengthFormat.InchesTo32).Work(rail.Rail), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -70,6 +70,12 @@ internal static class LeafRuleCases
         // x = 5, a = 2 1/2: R1 = (5² + 2 1/2²) / 10 = 3 1/8 on the rail, and less by 3/8 − 1/16 on the panel.
         new(Rules.InsideRadius, Caution, "hole/leaf/panel", ["raised panel has an inside radius of 2 13/16 in", "raising has 2 27/32 in"],
             () => RaiseCollared("2 27/32"), () => RaiseCollared("2 13/16"), "panel"),
+        // x = 5, a = 2 1/2: R1 + R2 = 6 1/4; as 1 to 1 the crown has 3 1/8, as 1 to 4 it has 5.
+        new(Rules.InsideRadius, Caution, "hole/leaf/rail.top", ["inside radius of 3 1/8 in", "reverse radius over the crown's"],
+            () => Reversed(1, 1), () => Reversed(1, 4), "ratio"),
+        // Over 10 1/2 from stile to stile a double curve rises at most 5 1/4.
+        new(Rules.ArchCannotBeDrawn, CannotBuild, "hole/leaf", ["double curve of rise 5 9/32 in", "Let the rise be at most 5 1/4 in"],
+            () => Arched(ArchFamily.DoubleCurve, "5 9/32", null), () => Arched(ArchFamily.DoubleCurve, "5 1/4", null), "double curve"),
         new(Rules.InsideRadius, Caution, "hole/leaf/rail.top", ["has an inside corner", "radius of 1/2 in"],
             () => Cornered(ArchFamily.Pointed), () => Cornered(ArchFamily.Eyebrow), "corner"),
         // x = a = 1 7/8: R2 = 15/16, and 5/16 more on the panel make 1 1/4, the width of the raise.
@@ -135,6 +141,10 @@ internal static class LeafRuleCases
 
     private static Breakdown RaiseCollared(string radius) =>
         Breakdown.Of(DoorOf("15", "24", Archway(ArchFamily.Cathedral, "2 1/2", "1/4")), Cutters(set => set with { RaiseCollarRadius = In(radius) }));
+
+    private static Breakdown Reversed(int reverse, int crown) => Breakdown.Of(
+        DoorOf("15", "24", Plain with { TopArch = new(ArchFamily.Cathedral, In("2 1/2"), In("1/4"), ReverseToCrown: new(reverse, crown)) }),
+        Cutters(set => set with { CollarRadius = In("4") }));
 
     private static Breakdown Cornered(ArchFamily family) =>
         Breakdown.Of(DoorOf("15", "24", Archway(family, "2", null)), Cutters(set => set with { CollarRadius = In("1/2") }));

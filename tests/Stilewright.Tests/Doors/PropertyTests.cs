@@ -370,7 +370,7 @@ public class PropertyTests
         [
             part.Material, part.Stock, part.Kind is PartKind.Panel or PartKind.Glass or PartKind.Slab ? part.Kind : "member", part.Hand, part.FaceDown, part.Shoulder?.Amount,
             .. new[] { part.Arch, part.TopArch, part.BottomArch }.Select(arch =>
-                (object?)(arch is null ? null : (arch.Family, arch.Span.Amount, arch.Rise.Amount, arch.Shoulder?.Amount, arch.Repeats))),
+                (object?)(arch is null ? null : (arch.Family, arch.Span.Amount, arch.Rise.Amount, arch.Shoulder?.Amount, arch.Repeats, arch.ReverseToCrown))),
             .. part.Work.Order().Cast<object>(), .. part.Quantities.Select(quantity => (object)quantity.Amount),
         ]);
 
