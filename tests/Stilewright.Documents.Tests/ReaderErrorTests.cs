@@ -109,6 +109,14 @@ public class ReaderErrorTests
         { "\"cutters\": \"cope-and-stick\"", "\"cutters\": \"cope-and-stick\", \"topArch\": { \"family\": \"cathedral\", \"rise\": 3, \"reverseToCrown\": { \"reverse\": 0, \"crown\": 2 } }", "$.designs[0].topArch.reverseToCrown.reverse", "0", "1" },
         { "\"cutters\": \"cope-and-stick\"", "\"cutters\": \"cope-and-stick\", \"topArch\": { \"family\": \"double-curve\" }", "$.designs[0].topArch.rise", "has no rise", "add \"rise\"" },
         { "\"cutters\": \"cope-and-stick\"", "\"cutters\": \"cope-and-stick\", \"bottomArch\": { \"family\": \"double-curve\", \"rise\": 2, \"shoulder\": 1 }", "$.designs[0].bottomArch.shoulder", "no shoulders", "choose cathedral" },
+        { "\"cutters\": \"cope-and-stick\"", "\"cutters\": \"cope-and-stick\", \"topArch\": { \"family\": \"drawn\", \"curve\": [{ \"kind\": \"line\", \"x\": 2, \"y\": 0 }, { \"kind\": \"arc\", \"viaX\": 4, \"viaY\": 0, \"x\": 9, \"y\": 0 }] }", "$.designs[0].topArch.curve[1]", "in one line", "make it a line" },
+        { "\"cutters\": \"cope-and-stick\"", "\"cutters\": \"cope-and-stick\", \"topArch\": { \"family\": \"drawn\", \"curve\": [{ \"kind\": \"line\", \"x\": 2, \"y\": 1 }, { \"kind\": \"line\", \"x\": 1, \"y\": 2 }, { \"kind\": \"line\", \"x\": 9, \"y\": 0 }] }", "$.designs[0].topArch.curve[1]", "back to the left", "let x grow" },
+        { "\"cutters\": \"cope-and-stick\"", "\"cutters\": \"cope-and-stick\", \"topArch\": { \"family\": \"drawn\", \"curve\": [{ \"kind\": \"line\", \"x\": 2, \"y\": 1 }] }", "$.designs[0].topArch.curve[0]", "not end at the spring line", "y 0" },
+        { "\"cutters\": \"cope-and-stick\"", "\"cutters\": \"cope-and-stick\", \"topArch\": { \"family\": \"drawn\", \"curve\": [{ \"kind\": \"bow\", \"x\": 2, \"y\": 1 }] }", "$.designs[0].topArch.curve[0].kind", "bow", "arc" },
+        { "\"cutters\": \"cope-and-stick\"", "\"cutters\": \"cope-and-stick\", \"topArch\": { \"family\": \"drawn\", \"rise\": 2 }", "$.designs[0].topArch.rise", "highest point", "leave" },
+        { "\"cutters\": \"cope-and-stick\"", "\"cutters\": \"cope-and-stick\", \"topArch\": { \"family\": \"drawn\" }", "$.designs[0].topArch.curve", "no curve", "list of steps" },
+        { "\"cutters\": \"cope-and-stick\"", "\"cutters\": \"cope-and-stick\", \"topArch\": { \"family\": \"eyebrow\", \"rise\": 2, \"curve\": [{ \"kind\": \"line\", \"x\": 2, \"y\": 0 }] }", "$.designs[0].topArch.curve", "only a drawn arch", "leave" },
+        { "\"cutters\": \"cope-and-stick\"", "\"cutters\": \"cope-and-stick\", \"topArch\": { \"family\": \"drawn\", \"shoulder\": 2, \"curve\": [{ \"kind\": \"arc\", \"viaX\": 2, \"viaY\": 1, \"x\": 9, \"y\": 0 }] }", "$.designs[0].topArch.shoulder", "among its steps", "leave" },
     };
 
     [Theory]

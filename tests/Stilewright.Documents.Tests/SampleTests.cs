@@ -15,7 +15,7 @@ public class SampleTests
     [InlineData(typeof(Mount), Mount.Overlay)]
     [InlineData(typeof(HingeSide))]
     [InlineData(typeof(PanelKind))]
-    [InlineData(typeof(ArchFamily))]
+    [InlineData(typeof(ArchFamily), ArchFamily.Drawn)]
     [InlineData(typeof(MeasuredTo), MeasuredTo.Centre)]
     [InlineData(typeof(OutOfSquareFit), OutOfSquareFit.Upright)]
     [InlineData(typeof(FaceSide), FaceSide.RightEnd)]

@@ -253,6 +253,8 @@ public sealed class RandomCourse
     private Arch MakeArch()
     {
         var family = Pick<ArchFamily>();
+        if (family == ArchFamily.Drawn)
+            return new(family, PerLight: Chance(20), Curve: [new LineStep(Exactly(8), Exactly(0)), new ArcStep(Exactly(random.Next(20, 60)), Exactly(random.Next(6, 12)), Exactly(96), Exactly(0))]);
         return new(family, family == ArchFamily.HalfRound ? null : Exactly(random.Next(12, 25)),
             family is ArchFamily.Stepped or ArchFamily.Cathedral ? Exactly(random.Next(4, 17)) : null, Chance(20),
             family is ArchFamily.Cathedral or ArchFamily.DoubleCurve ? Maybe(50, () => new ArcRatio(random.Next(1, 4), random.Next(1, 4))) : null);

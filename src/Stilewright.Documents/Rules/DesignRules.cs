@@ -1,3 +1,4 @@
+using Stilewright.Curves;
 using Stilewright.Projects;
 
 namespace Stilewright.Documents.Rules;
@@ -73,7 +74,9 @@ internal static class DesignRules
     {
         if (arch.Family == ArchFamily.HalfRound && arch.Rise is not null)
             yield return new(path.Field("rise"), "a half-round arch rises by half its span and by nothing else", "leave \"rise\" out, or choose another family");
-        else if (arch.Family != ArchFamily.HalfRound && arch.Rise is null)
+        else if (arch.Family == ArchFamily.Drawn && arch.Rise is not null)
+            yield return new(path.Field("rise"), "a drawn curve rises to its highest point and nowhere else", "leave \"rise\" out");
+        else if (arch.Family is not (ArchFamily.HalfRound or ArchFamily.Drawn) && arch.Rise is null)
             yield return new(path.Field("rise"), "the arch has no rise", "add \"rise\", the height above the spring line");
     }
 
@@ -83,6 +86,20 @@ internal static class DesignRules
             yield return new(path.Field("reverseToCrown"), "the arch has no reverse arcs", "leave \"reverseToCrown\" out, or choose cathedral or double-curve");
         if (arch.Shoulder is { Value.IsZero: false } && arch.Family == ArchFamily.DoubleCurve)
             yield return new(path.Field("shoulder"), "a double curve runs from stile to stile and has no shoulders", "leave \"shoulder\" out, or choose cathedral");
+        if (arch.Shoulder is { Value.IsZero: false } && arch.Family == ArchFamily.Drawn)
+            yield return new(path.Field("shoulder"), "a drawn curve has its shoulders among its steps", "leave \"shoulder\" out, and begin and end the curve with lines at y 0");
+        if (arch.Family != ArchFamily.Drawn && arch.Curve is [_, ..])
+            yield return new(path.Field("curve"), "only a drawn arch has a curve of its own", "leave \"curve\" out, or choose the family drawn");
+        else if (arch.Family == ArchFamily.Drawn && arch.Curve is not [_, ..])
+            yield return new(path.Field("curve"), "the drawn arch has no curve", "add \"curve\", a list of steps from the left sight line to the right");
+    }
+
+    public static IEnumerable<RuleFault> DrawnCurvesCanBeDrawn(Arch arch, DocumentPath path)
+    {
+        if (arch.Family != ArchFamily.Drawn || arch.Curve is not [_, ..] steps)
+            yield break;
+        foreach (var fault in DrawnCurve.Of(steps).Faults)
+            yield return new(path.Field("curve").Item(fault.Index), fault.Problem, fault.Fix);
     }
 
     public static IEnumerable<RuleFault> WoodPanelsHaveStock(LightFilling filling, DocumentPath path)

@@ -22,7 +22,7 @@ public static class ArchChecks
         var remedies = new List<ArchLimit>();
         if (hollow.Radius > 0)
             remedies.Add(new(ArchMeasure.CollarRadius, LimitSide.AtMost, hollow.Radius));
-        if (family is not ArchFamily.HalfRound && Nearest(sizes.Rise, sizes.Rise / 1024, rise => Fits(sizes with { Rise = rise })) is { } lower)
+        if (family is not (ArchFamily.HalfRound or ArchFamily.Drawn) && Nearest(sizes.Rise, sizes.Rise / 1024, rise => Fits(sizes with { Rise = rise })) is { } lower)
             remedies.Add(new(ArchMeasure.Rise, LimitSide.AtMost, lower));
         if (family is ArchFamily.Cathedral or ArchFamily.DoubleCurve)
         {

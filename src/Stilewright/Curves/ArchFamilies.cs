@@ -18,6 +18,7 @@ public static class ArchFamilies
         ArchFamily.Stepped => Stepped(sizes),
         ArchFamily.Cathedral => Cathedral(sizes),
         ArchFamily.DoubleCurve => DoubleCurve(sizes),
+        ArchFamily.Drawn => Given(sizes.Drawn ?? throw new ArgumentException("A drawn arch has a curve.", nameof(sizes)), sizes.Span),
         _ => throw new ArgumentOutOfRangeException(nameof(family)),
     };
 
@@ -155,6 +156,13 @@ public static class ArchFamilies
 
         var placed = chain.Translated(new(-(chain.Start.X + chain.End.X) / 2, -chain.Start.Y));
         return new ArchResult.Drawn(new(placed, [.. placed.Corners().Select(corner => corner.Place)]));
+    }
+
+    private static ArchResult Given(Chain chain, double spanInches)
+    {
+        var drawn = chain.End.X - chain.Start.X;
+        return Math.Abs(drawn - spanInches) <= CurveTolerance.MeetingInches ? Given(chain) : new ArchResult.Refused(
+            $"The curve was drawn for a span of {Shown(drawn)}; here the span is {Shown(spanInches)}.", new(ArchMeasure.Span, LimitSide.Exactly, drawn));
     }
 
     private static ArcSegment Over(CurvePoint from, CurvePoint to, double rise)

@@ -16,6 +16,9 @@ public sealed record ArchSizes(double Span, double Rise, double Shoulder = 0)
     /// half its span, and the radius is twice that of the eyebrow of this rise where it is lower.</summary>
     public double? PointRadius { get; init; }
 
+    /// <summary>The curve of <see cref="Projects.ArchFamily.Drawn"/>, which has one span and rise only.</summary>
+    public Chain? Drawn { get; init; }
+
     /// <summary>x, half the width between the shoulders.</summary>
     public double HalfWidth => (Span / 2) - Shoulder;
 }

@@ -114,6 +114,13 @@ internal sealed partial class LeafBreakdown
     {
         if (arch is null)
             return true;
+        if (arch.Family == ArchFamily.Drawn && CurveOf(arch, end).Faults is [_, ..] faults)
+        {
+            foreach (var fault in faults)
+                Report(Rules.ArchCannotBeDrawn, $"In step {fault.Index + 1} of the {end} arch, {fault.Problem}.", $"In that step, {fault.Fix}.", $"{end}Arch/curve/{fault.Index + 1}");
+            return false;
+        }
+
         var span = Span(arch, end, clearWidth).Length;
         if (arch.Shoulder is { } shoulder)
             span -= shoulder.Value * 2;
@@ -122,7 +129,7 @@ internal sealed partial class LeafBreakdown
             return true;
         most = Length.Greatest(default, Length.Least(most, clearHeight.Length)).OnStep(standard[Settings.Step].Length, StepDirection.Down);
         Report(Rules.ArchTooHigh, $"The {end} arch rises {rise?.Length ?? default} over a span of {span}.",
-            $"Let it rise at most {most}, or make the door wider.", $"{end}Arch/rise");
+            $"Let it rise at most {most}, or make the door wider.", $"{end}Arch/{(arch.Family == ArchFamily.Drawn ? "curve" : "rise")}");
         return false;
     }
 
@@ -164,7 +171,7 @@ internal sealed partial class LeafBreakdown
     {
         if (arch is null || Drawn(arch) is not ArchResult.Refused(var problem, var limit))
             return true;
-        Report(Rules.ArchCannotBeDrawn, problem, Either([limit]), $"{end}Arch/{Field(limit.Measure)}");
+        Report(Rules.ArchCannotBeDrawn, problem, Either([limit]), $"{end}Arch/{(arch.Family == ArchFamily.Drawn ? "curve" : Field(limit.Measure))}");
         return false;
     }
 
@@ -192,13 +199,13 @@ internal sealed partial class LeafBreakdown
         {
             Report(Rules.ShortGrain,
                 $"{least} above the spring line of the {end} arch the grain runs {CurveLength.ToLength(grain.Measured, StepDirection.Nearest)} from the rail's end to the curve, less than {least}.",
-                Either(grain.Remedies), $"{end}Arch/shoulder", segment);
+                Either(grain.Remedies), $"{end}Arch/{(arch.Family == ArchFamily.Drawn ? "curve" : "shoulder")}", segment);
         }
 
         if (standard.Standard.Cutter(design.Cutters!)!.CollarRadius is { } collar)
         {
             CheckCollar(ArchChecks.Collar(arch.Family, LeafCurves.SizesOf(arch), drawn => drawn.Chain, CurveLength.Inches(collar.Value)),
-                $"{end} rail", collar.Value, "moulding", $"{end}Arch/rise", segment);
+                $"{end} rail", collar.Value, "moulding", $"{end}Arch/{(arch.Family == ArchFamily.Drawn ? "curve" : "rise")}", segment);
         }
     }
 
@@ -266,6 +273,8 @@ internal sealed partial class LeafBreakdown
     // "Let the rise be at most 2 in, or the shoulders at least 1 in.": values on the cutting step, on the side that works.
     private FormattableString Either(IReadOnlyList<ArchLimit> limits)
     {
+        if (limits.Count == 0)
+            return $"Use a rounder curve.";
         var words = new List<string>();
         var values = new List<object>();
         foreach (var limit in limits)

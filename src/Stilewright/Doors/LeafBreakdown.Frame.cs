@@ -1,4 +1,5 @@
 using Fractions;
+using Stilewright.Curves;
 using Stilewright.Findings;
 using Stilewright.Measure;
 using Stilewright.Projects;
@@ -200,6 +201,12 @@ internal sealed partial class LeafBreakdown
             return ((shoulder is null ? span : span - (2 * shoulder)) / 2).As("rise", $"leaf/arch.{end}.rise");
         }
 
+        if (arch.Family == ArchFamily.Drawn)
+        {
+            return CurveOf(arch, end) is not { Chain: not null } drawn ? null : standard.Once(design.Id, $"{end}Arch/curve/rise", () =>
+                new Given($"leaf/arch.{end}.rise", "rise of the drawn curve", drawn.Rise, new(OriginKind.Design, $"design/{design.Id}/{end}Arch/curve")));
+        }
+
         return arch.Rise is { } rise ? Entered($"arch.{end}.rise", "rise", rise, $"{end}Arch/rise") : null;
     }
 
@@ -299,7 +306,11 @@ internal sealed partial class LeafBreakdown
         arch.PerLight ? (MidStilesUnder(end)?.Count ?? 0) + 1 : 1)
     {
         ReverseToCrown = arch.ReverseToCrown is { } ratio ? new(ratio.Reverse, ratio.Crown) : Fraction.One,
+        Drawn = arch.Family == ArchFamily.Drawn ? CurveOf(arch, end).Chain : null,
     };
+
+    private DrawnCurve CurveOf(Arch arch, string end) =>
+        standard.Once(design.Id, $"{end}Arch/curve", () => DrawnCurve.Of(arch.Curve ?? []));
 
     private Worked Grown(Worked width, Worked trim, string label, string key) =>
         trim.Amount.IsZero ? width : (width + Half(trim)).As(label, key);

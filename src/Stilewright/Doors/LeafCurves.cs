@@ -84,6 +84,7 @@ public sealed record LeafCurves(IReadOnlyList<RailCurve> Rails, IReadOnlyList<Li
         CurveLength.Inches(shape.Span.Length), CurveLength.Inches(shape.Rise.Length), CurveLength.Inches(shape.Shoulder?.Length ?? default))
     {
         ReverseToCrown = shape.ReverseToCrown.ToDouble(),
+        Drawn = shape.Drawn,
     };
 
     // From member to member across a row.

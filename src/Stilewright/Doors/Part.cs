@@ -1,4 +1,5 @@
 using Fractions;
+using Stilewright.Curves;
 using Stilewright.Measure;
 using Stilewright.Projects;
 
@@ -55,6 +56,9 @@ public sealed record ArchShape(ArchFamily Family, Worked Span, Worked Rise, Work
 {
     /// <summary>Radius of the reverse arcs over the crown's, in a family that has both.</summary>
     public Fraction ReverseToCrown { get; init; } = Fraction.One;
+
+    /// <summary>The curve of <see cref="ArchFamily.Drawn"/>, from the left sight line and the spring line.</summary>
+    public Chain? Drawn { get; init; }
 }
 
 /// <summary>One piece of wood, sheet or glass of a leaf.</summary>

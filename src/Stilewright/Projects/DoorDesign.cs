@@ -96,10 +96,30 @@ public enum ArchFamily
 
     [Meaning("Reverse arcs and a crown without shoulders, as in a bottom rail")]
     DoubleCurve,
+
+    [Meaning("A curve of your own, given step by step; it fits the span it was drawn for and no other")]
+    Drawn,
 }
 
 [Meaning("How the radius of the reverse arcs is to that of the crown, as two whole numbers")]
 public sealed record ArcRatio([Between(1, 1000)] int Reverse, [Between(1, 1000)] int Crown);
+
+[Meaning("One step of a drawn curve, from where the step before ended; lengths from the left sight line and the spring line")]
+[Case("line", typeof(LineStep))]
+[Case("arc", typeof(ArcStep))]
+public abstract record CurveStep;
+
+[Meaning("A straight line")]
+public sealed record LineStep(
+    [Meaning("Where it ends, from the left sight line"), Between(0, 240)] LengthEntry X,
+    [Meaning("Where it ends, above the spring line"), Between(0, 60)] LengthEntry Y) : CurveStep;
+
+[Meaning("A circular arc through a point")]
+public sealed record ArcStep(
+    [Meaning("A point it goes through, from the left sight line"), Between(0, 240)] LengthEntry ViaX,
+    [Meaning("The same point, above the spring line"), Between(0, 60)] LengthEntry ViaY,
+    [Meaning("Where it ends, from the left sight line"), Between(0, 240)] LengthEntry X,
+    [Meaning("Where it ends, above the spring line"), Between(0, 60)] LengthEntry Y) : CurveStep;
 
 [Meaning("The arch of a rail's inner edge, over the span between sight lines")]
 public sealed record Arch(
@@ -107,7 +127,11 @@ public sealed record Arch(
     [Meaning("Rise above the spring line; a half-round has half the span"), Between(0, 60, Above = true)] LengthEntry? Rise = null,
     [Meaning("Straight shoulder at each end"), Between(0, 60)] LengthEntry? Shoulder = null,
     [Meaning("Whether each light has an arch of its own where mid stiles divide the row")] bool PerLight = false,
-    [Meaning("Radii of a cathedral or double curve; absent, one to one")] ArcRatio? ReverseToCrown = null);
+    [Meaning("Radii of a cathedral or double curve; absent, one to one")] ArcRatio? ReverseToCrown = null,
+    [Meaning("Steps of a drawn curve, from the left sight line at the spring line to the right")] IReadOnlyList<CurveStep>? Curve = null)
+{
+    public IReadOnlyList<CurveStep>? Curve { get; init; } = Curve ?? [];
+}
 
 public enum PanelKind
 {

@@ -27,7 +27,7 @@ public class ArchTests
         var drawn = new Dictionary<ArchFamily, int>();
         for (var i = 0; i < 6_000; i++)
         {
-            var family = Enum.GetValues<ArchFamily>()[i % 6];
+            var family = (ArchFamily)(i % (int)ArchFamily.Drawn);
             var span = 4 + (30 * random.NextDouble());
             var shoulder = i / 6 % 3 == 0 || family == ArchFamily.DoubleCurve ? 0 : span * 0.3 * random.NextDouble();
             var sizes = new ArchSizes(span, span * 0.6 * random.NextDouble(), shoulder) { ReverseToCrown = 0.2 + (3 * random.NextDouble()) };
@@ -48,7 +48,7 @@ public class ArchTests
                 Assert.True(mirrored.Chain.PointAt(arch.Chain.Length * k / 20).DistanceTo(arch.Chain.PointAt(arch.Chain.Length * k / 20)) < 1e-8);
         }
 
-        Assert.Equal(Enum.GetValues<ArchFamily>(), drawn.Keys.Order());
+        Assert.Equal(Enum.GetValues<ArchFamily>().Except([ArchFamily.Drawn]), drawn.Keys.Order());
         Assert.All(drawn.Values, count => Assert.True(count > 300));
     }
 
@@ -125,7 +125,7 @@ public class ArchTests
         var refusals = 0;
         for (var i = 0; i < 5_000; i++)
         {
-            var family = Enum.GetValues<ArchFamily>()[i % 6];
+            var family = (ArchFamily)(i % (int)ArchFamily.Drawn);
             var sizes = new ArchSizes((30 * random.NextDouble()) - 1, (20 * random.NextDouble()) - 1, (10 * random.NextDouble()) - 1)
             {
                 ReverseToCrown = (4 * random.NextDouble()) - 0.2,

@@ -76,6 +76,11 @@ internal static class LeafRuleCases
         // Over 10 1/2 from stile to stile a double curve rises at most 5 1/4.
         new(Rules.ArchCannotBeDrawn, CannotBuild, "hole/leaf", ["double curve of rise 5 9/32 in", "Let the rise be at most 5 1/4 in"],
             () => Arched(ArchFamily.DoubleCurve, "5 9/32", null), () => Arched(ArchFamily.DoubleCurve, "5 1/4", null), "double curve"),
+        // 15 1/32 − 4 1/2 is 1/32 wider than the curve.
+        new(Rules.ArchCannotBeDrawn, CannotBuild, "hole/leaf", ["drawn for a span of 10 1/2 in", "the span is 10 17/32 in", "Let the span be exactly 10 1/2 in"],
+            () => DrawnOver("15 1/32", "5 1/4"), () => DrawnOver("15", "5 1/4"), "drawn"),
+        new(Rules.ArchCannotBeDrawn, CannotBuild, "hole/leaf", ["In step 1 of the top arch, the three points of the arc lie in one line"],
+            () => DrawnOver("15", "0"), () => DrawnOver("15", "5 1/4"), "step"),
         new(Rules.InsideRadius, Caution, "hole/leaf/rail.top", ["has an inside corner", "radius of 1/2 in"],
             () => Cornered(ArchFamily.Pointed), () => Cornered(ArchFamily.Eyebrow), "corner"),
         // x = a = 1 7/8: R2 = 15/16, and 5/16 more on the panel make 1 1/4, the width of the raise.
@@ -145,6 +150,11 @@ internal static class LeafRuleCases
     private static Breakdown Reversed(int reverse, int crown) => Breakdown.Of(
         DoorOf("15", "24", Plain with { TopArch = new(ArchFamily.Cathedral, In("2 1/2"), In("1/4"), ReverseToCrown: new(reverse, crown)) }),
         Cutters(set => set with { CollarRadius = In("4") }));
+
+    private static Breakdown DrawnOver(string width, string via) => Door(width, "24", Plain with
+    {
+        TopArch = new(ArchFamily.Drawn, Curve: [new ArcStep(In(via), In(via == "0" ? "0" : "2"), In("10 1/2"), In("0"))]),
+    });
 
     private static Breakdown Cornered(ArchFamily family) =>
         Breakdown.Of(DoorOf("15", "24", Archway(family, "2", null)), Cutters(set => set with { CollarRadius = In("1/2") }));
