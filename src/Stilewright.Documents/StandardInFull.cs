@@ -37,7 +37,8 @@ public static class StandardInFull
             standard.Cutters.Count == 0 ? shipped.Cutters : [],
             standard.Machines.Count == 0 ? shipped.Machines : [],
             standard.Stocks.Count == 0 ? shipped.Stocks : []).Select(one => one.Id).ToHashSet();
-        foreach (var (path, id) in IdsOf(standard.Cutters, standard.Machines, standard.Stocks).Prepend(("$.id", standard.Id)))
+        foreach (var (path, id) in IdsOf(standard.Cutters, standard.Machines, standard.Stocks)
+            .Concat(standard.Patterns.Select((pattern, index) => ($"$.patterns[{index}].id", pattern.Id))).Prepend(("$.id", standard.Id)))
         {
             if (taken.Contains(id))
                 errors.Add(new(path, $"the id \"{id}\" is already used in the shipped standard, whose lists hold where yours are empty", "choose another id"));

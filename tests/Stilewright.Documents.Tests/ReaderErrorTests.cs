@@ -205,6 +205,20 @@ public class ReaderErrorTests
         Assert.Contains(says, error.Problem, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("cathedral", "2", "14", "12", "$.patterns[0].leastSpan", "more than the greatest")]
+    [InlineData("drawn", "2", "8", "12", "$.patterns[0].family", "takes no drawn curves")]
+    [InlineData("cathedral", "7", "8", "12", "$.patterns[0].rise", "no arch of this family")]
+    public void Patterns_of_the_rack_have_a_range_and_a_curve(string family, string rise, string least, string greatest, string path, string says)
+    {
+        var text = Files.Standard.Replace("\"base\": \"in\"", $$"""
+            "base": "in", "patterns": [{ "id": "tall", "name": "Tall", "family": "{{family}}", "rise": "{{rise}}", "leastSpan": "{{least}}", "greatestSpan": "{{greatest}}" }]
+            """, StringComparison.Ordinal);
+        var error = Assert.Single(Files.Errors(DocumentReader.ReadStandard(text)));
+        Assert.Equal(path, error.Path);
+        Assert.Contains(says, error.Problem, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Wood_that_is_all_sanded_away_is_refused()
     {

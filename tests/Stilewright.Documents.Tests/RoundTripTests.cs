@@ -142,6 +142,19 @@ public class RoundTripTests
     }
 
     [Fact]
+    public void Patterns_of_the_rack_are_written_as_read_and_none_ship()
+    {
+        const string Rack = "\"patterns\": [{ \"id\": \"tall\", \"name\": \"Tall\", \"family\": \"cathedral\", \"rise\": \"1 3/4\", \"leastSpan\": \"8\", \"greatestSpan\": \"12\", \"shoulder\": \"3/4\" }]";
+        var standard = Assert.IsType<DocumentResult<HouseStandard>.Read>(DocumentReader.ReadStandard(
+            Files.Standard.Replace("\"base\": \"in\"", $"\"base\": \"in\", {Rack}", StringComparison.Ordinal))).Document;
+        var again = Assert.IsType<DocumentResult<HouseStandard>.Read>(DocumentReader.ReadStandard(DocumentWriter.Write(standard))).Document;
+        Assert.Equal(Assert.Single(standard.Patterns), Assert.Single(again.Patterns));
+        Assert.Equal("1 3/4", again.Patterns[0].Rise.Text);
+        Assert.Empty(ShippedStandards.Inch.Patterns);
+        Assert.Empty(ShippedStandards.Millimetre.Patterns);
+    }
+
+    [Fact]
     public void A_standard_without_lists_has_those_of_its_base()
     {
         var standard = Assert.IsType<DocumentResult<HouseStandard>.Read>(DocumentReader.ReadStandard(Files.Standard)).Document;

@@ -39,6 +39,7 @@ internal static class DocumentRules
         For<Shop.CutterSet>(StandardRules.CopeFitsTheGroove),
         For<Shop.CutterSet>(StandardRules.GrooveFitsTheStock),
         For<Shop.CutterSet>(StandardRules.StockRangeIsARange),
+        For<Shop.RackPattern>(StandardRules.PatternsHaveARangeAndACurve),
         For<Prints.HandedOut>(HandedOutRules.PartsStandOnce),
         For<Shop.Stock>(StandardRules.SandingLeavesWood),
         For<Shop.Stock>(StandardRules.NominalThicknessIsKnown),

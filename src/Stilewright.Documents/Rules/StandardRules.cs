@@ -1,5 +1,7 @@
+using Stilewright.Curves;
 using Stilewright.Doors;
 using Stilewright.Measure;
+using Stilewright.Projects;
 using Stilewright.Shop;
 
 namespace Stilewright.Documents.Rules;
@@ -22,6 +24,16 @@ internal static class StandardRules
     {
         if (set.ThinnestStock.Value > set.ThickestStock.Value)
             yield return new(path.Field("thinnestStock"), "the thinnest stock is thicker than the thickest", "exchange the two");
+    }
+
+    public static IEnumerable<RuleFault> PatternsHaveARangeAndACurve(RackPattern pattern, DocumentPath path)
+    {
+        if (pattern.LeastSpan.Value > pattern.GreatestSpan.Value)
+            yield return new(path.Field("leastSpan"), "the least span is more than the greatest", "exchange the two");
+        if (pattern.Family == ArchFamily.Drawn)
+            yield return new(path.Field("family"), "the rack takes no drawn curves, since a pattern is told by family, rise and shoulder", "name its family, or leave the pattern out");
+        else if (pattern.Hard is var hard && ArchFamilies.Draw(pattern.Family, new(hard.GreatestSpan, hard.Rise, hard.Shoulder)) is ArchResult.Refused)
+            yield return new(path.Field("rise"), "no arch of this family has this rise and these shoulders over the greatest span", "measure all three on the pattern");
     }
 
     public static IEnumerable<RuleFault> SandingLeavesWood(Stock stock, DocumentPath path)

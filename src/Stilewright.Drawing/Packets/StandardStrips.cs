@@ -7,7 +7,7 @@ using Stilewright.Wording;
 
 namespace Stilewright.Drawing.Packets;
 
-/// <summary>Lays the house standard as it holds for the course: every setting, then cutters, machines and stock.</summary>
+/// <summary>Lays the house standard as it holds for the course: every setting, then cutters, hard patterns, machines and stock.</summary>
 internal sealed class StandardStrips(Breakdown breakdown, LengthFormat format)
 {
     private readonly TradeWords figures = new(format);
@@ -34,6 +34,17 @@ internal sealed class StandardStrips(Breakdown breakdown, LengthFormat format)
             {
                 Note = Source(set.Source),
             }), width, most));
+
+        if (standard.Patterns.Count > 0)
+        {
+            flow.Add(Prose.Heading("Hard patterns", width));
+            flow.Add(Table.Of(
+                ["pattern", "arch", Column.Figure("rise"), Column.Figure("shoulder"), Column.Figure("least span"), Column.Figure("greatest span")],
+                standard.Patterns.Select(pattern => new Row([pattern.Name, TradeWords.Words(pattern.Family), Of(pattern.Rise), Of(pattern.Shoulder), Of(pattern.LeastSpan), Of(pattern.GreatestSpan)])
+                {
+                    Note = Source(pattern.Source),
+                }), width, most));
+        }
 
         flow.Add(Prose.Heading("Machines", width));
         flow.Add(Prose.Paragraph("What may be fed by hand. The machine's own manual comes first.", width, TextStyle.Small).Select(strip => strip with { KeepWithNext = true }));

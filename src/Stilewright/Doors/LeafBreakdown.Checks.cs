@@ -209,6 +209,42 @@ internal sealed partial class LeafBreakdown
         }
     }
 
+    // A fixed pattern brings its own rise; a narrower span than it was made for cuts its ends off.
+    private void CheckRack(ArchShape arch, string end, string segment)
+    {
+        if (standard.Standard.Patterns.Count == 0)
+            return;
+        var patterns = standard.Standard.Patterns.Select(pattern => (OnRack: pattern, pattern.Hard)).ToList();
+        var span = CurveLength.Inches(arch.Span.Length);
+        switch (new PatternRack([.. patterns.Select(pattern => pattern.Hard)]).Choose(arch.Family, span, 0))
+        {
+            case PatternChoice.Fitting([var pattern, ..] fitting):
+                var rise = pattern.CurveFor(span) is ArchResult.Drawn(var curve) ? curve.Chain.Box.Top : pattern.Rise;
+                var also = fitting.Count == 1 ? "" : $" So does {string.Join(", ", fitting.Skip(1).Select(other => other.Name))}.";
+                Report(Rules.PatternFits, $"Pattern {pattern.Name} fits this span of {arch.Span.Length} in the {end} rail.{also}",
+                    Math.Abs(rise - CurveLength.Inches(arch.Rise.Length)) <= CurveTolerance.MeetingInches
+                        ? $"Use it; it rises as far as the design says."
+                        : (FormattableString)$"Over this span it rises {CurveLength.ToLength(rise, StepDirection.Nearest)}, and the design says {arch.Rise.Length}; change the design, or make a pattern.",
+                    $"{end}Arch/rise", segment);
+                break;
+            case PatternChoice.NoneFits({ Count: > 0 } nearest):
+                List<object> values = [];
+                List<string> words = [];
+                foreach (var each in nearest)
+                {
+                    var (onRack, _) = patterns.First(pattern => ReferenceEquals(pattern.Hard, each.Pattern));
+                    var served = onRack.GreatestSpan.Value < arch.Span.Length ? onRack.GreatestSpan.Value : onRack.LeastSpan.Value;
+                    words.Add($"{{{values.Count}}} wide for pattern {{{values.Count + 1}}}");
+                    values.AddRange([Width.Length + ((served - arch.Span.Length) * arch.Repeats), onRack.Name]);
+                }
+
+                Report(Rules.NoPatternFits, $"The rack has patterns of this family, and none serves the span of {arch.Span.Length} in the {end} rail.",
+                    System.Runtime.CompilerServices.FormattableStringFactory.Create($"Make the door {string.Join(", or ", words)}; or make a pattern.", [.. values]),
+                    $"{end}Arch", segment);
+                break;
+        }
+    }
+
     private void CheckCollar(CurveCheck check, string what, Length collar, string work, string? field, string segment)
     {
         if (check.Passes)

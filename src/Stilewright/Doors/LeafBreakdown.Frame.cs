@@ -289,6 +289,7 @@ internal sealed partial class LeafBreakdown
             {
                 CheckCrown(narrow, key, label);
                 CheckRailCurve(shape, isTop ? "top" : "bottom", key, reach);
+                CheckRack(shape, isTop ? "top" : "bottom", key);
             }
         }
     }

@@ -134,6 +134,12 @@ public static class Rules
     public static Rule RaiseClosesToPoint { get; } = new("arch.no-field", Caution,
         "The raise of an arched panel closes to a point, or leaves less field under the curve than the standard's least", "Use a narrower raise, or a rounder curve", Geometry);
 
+    public static Rule PatternFits { get; } = new("arch.pattern-fits", Note,
+        "A hard pattern of the rack serves an arch of its family over this span", "Use it, where its rise will do", Source.Shop);
+
+    public static Rule NoPatternFits { get; } = new("arch.no-pattern-fits", Caution,
+        "The rack has hard patterns of an arch's family, and none serves this span", "Make the door as wide as a pattern serves, or make a pattern", Source.Shop);
+
     public static Rule MidStileUnderArch { get; } = new("arch.mid-stile", CannotBuild,
         "A mid stile meets an arched rail where it is not straight", "Give each light its own arch, or move the mid stile under a straight shoulder", Geometry);
 
@@ -207,7 +213,7 @@ public static class Rules
         WallClearance, OutOfLine, ToeNotchCovered, LipCoversNothing, NothingLeft, BankTooTall,
         HingedToNothing, NoGapInPair, DesignMissing, NarrowerThanFrame, LightTooSmall, DrawerTooLow, DrawerMadeSlab,
         StilesWithoutHand, MidRailMisplaced, NoSuchLight, WideUndivided, TallUndivided, UnequalTrim, UnequalMitre,
-        ArchOnMitre, ArchTooHigh, ArchCannotBeDrawn, CrownThin, ShortGrain, InsideRadius, RaiseClosesToPoint, MidStileUnderArch, CopeTooLong, JointTooLong, StockOutsideCutters, NoRaise, FinalTooThin,
+        ArchOnMitre, ArchTooHigh, ArchCannotBeDrawn, CrownThin, ShortGrain, InsideRadius, RaiseClosesToPoint, PatternFits, NoPatternFits, MidStileUnderArch, CopeTooLong, JointTooLong, StockOutsideCutters, NoRaise, FinalTooThin,
         ShortForCoping, ShortForSticking, ShortForMachine, NarrowForMachine, ShortForRaising,
         WiderThanMachine, WiderThanPractice, NoField, NoClearance, ClearanceFillsGroove, NoSafetyGlazing, EndNotched, AcceptedNothing,
     ];

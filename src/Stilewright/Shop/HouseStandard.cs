@@ -12,8 +12,11 @@ public sealed record HouseStandard(
     [Meaning("Settings by key, each a value or a value with its source")] SettingValues Settings,
     IReadOnlyList<CutterSet> Cutters,
     IReadOnlyList<Machine> Machines,
-    IReadOnlyList<Stock> Stocks)
+    IReadOnlyList<Stock> Stocks,
+    [Meaning("Hard patterns for arches; none ship")] IReadOnlyList<RackPattern>? Patterns = null)
 {
+    public IReadOnlyList<RackPattern> Patterns { get; init; } = Patterns ?? [];
+
     public CutterSet? Cutter(string id) => Cutters.FirstOrDefault(set => set.Id == id);
     public Stock? StockOf(string id) => Stocks.FirstOrDefault(stock => stock.Id == id);
 }

@@ -86,6 +86,14 @@ internal static class LeafRuleCases
         // x = a = 1 7/8: R2 = 15/16, and 5/16 more on the panel make 1 1/4, the width of the raise.
         new(Rules.RaiseClosesToPoint, Caution, "hole/leaf/panel", ["raise of 1 1/4 in closes to a point", "raise be at most 1 7/32 in"],
             () => RaisedBy("1 1/4"), () => RaisedBy("1 7/32")),
+        // The span is 10 1/2; 10 3/32 and 11 1/16 of span are doors of 14 19/32 and 15 9/16.
+        new(Rules.NoPatternFits, Caution, "hole/leaf/rail.top", ["span of 10 1/2 in", "door 14 19/32 in wide for pattern Low, or 15 9/16 in wide for pattern Wide"],
+            () => OnRack("9", "10 3/32"), () => OnRack("9", "10 1/2")),
+        new(Rules.PatternFits, Note, "hole/leaf/rail.top", ["Pattern Low fits this span of 10 1/2 in", "rises as far as the design says"],
+            () => OnRack("9", "10 1/2"), () => OnRack("9", "10 15/32")),
+        // R = 12² / (8 × 1 1/2) + 3/4 = 12 3/4; over 10 1/2 that rises 12 3/4 − √(12 3/4² − 5 1/4²) = 1.131, nearest 1 1/8.
+        new(Rules.PatternFits, Note, "hole/leaf/rail.top", ["Over this span it rises", "1 1/8 in, and the design says 1 1/2 in"],
+            () => OnRack("10 1/2", "12"), () => OnRack("10 17/32", "12"), "another rise"),
         new(Rules.CrownThin, Caution, "hole/leaf/rail.top", ["1 3/32 in at its narrowest", "leaves 23/32 in", "less than 3/4 in", "at least 1 1/8 in"],
             () => Door("15", "24", Plain with { TopRail = In("1 3/32"), TopArch = Eyebrow("2") }), () => Door("15", "24", Plain with { TopRail = In("1 1/8"), TopArch = Eyebrow("2") })),
         new(Rules.MidStileUnderArch, CannotBuild, "hole/leaf/stile.mid.1", ["stands 9 in from the stile", "top rail"], () => Shouldered("9 31/32"), () => Shouldered("10")),
@@ -155,6 +163,17 @@ internal static class LeafRuleCases
     {
         TopArch = new(ArchFamily.Drawn, Curve: [new ArcStep(In(via), In(via == "0" ? "0" : "2"), In("10 1/2"), In("0"))]),
     });
+
+    private static Breakdown OnRack(string least, string greatest) => Breakdown.Of(
+        DoorOf("15", "24", Plain with { TopArch = Eyebrow("1 1/2") }), ShippedStandards.Inch with
+        {
+            Patterns =
+            [
+                new("wide", "Wide", ArchFamily.Eyebrow, In("2"), In("11 1/16"), In("16")),
+                new("low", "Low", ArchFamily.Eyebrow, In("1 1/2"), In(least), In(greatest)),
+                new("other", "Other", ArchFamily.Cathedral, In("2"), In("9"), In("16")),
+            ],
+        });
 
     private static Breakdown Cornered(ArchFamily family) =>
         Breakdown.Of(DoorOf("15", "24", Archway(family, "2", null)), Cutters(set => set with { CollarRadius = In("1/2") }));
