@@ -143,6 +143,18 @@ public sealed class PacketTests
     }
 
     [Fact]
+    public void Hard_patterns_of_the_rack_are_printed_with_the_standard()
+    {
+        LengthEntry In(string text) => new(text, LengthReader.ReadOwn(text, LengthUnit.Inch));
+        var rack = ShippedStandards.Inch with
+        {
+            Patterns = [new("low", "Low crown of the rack", ArchFamily.Cathedral, In("1 3/4"), In("8"), In("13 5/8"), In("3/4"), "birch plywood")],
+        };
+        var text = TextOf(Sheets(Breakdown.Of(Sample(), rack), Paper.Letter).Where(sheet => sheet.Scene.Title.EndsWith(": standard in force", StringComparison.Ordinal)));
+        Assert.All(["Hard patterns", "Low crown of the rack", "cathedral", "13 5/8", "source: birch plywood"], words => Assert.Contains(Plain(words), text, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void What_cannot_be_built_heads_the_packet_and_machines_are_warned_of_on_every_sheet_of_work()
     {
         var breakdown = Enumerable.Range(0, 8).Select(Work).First(each => each.Findings.Any(finding => finding.Severity == Severity.CannotBuild));
