@@ -5,16 +5,17 @@ namespace Stilewright.Drawing.Writing;
 /// <summary>Writes scenes as pages of a PDF: lines as lines and letters as letters, at their exact places.</summary>
 /// <remarks>
 /// The same pages and facts give the same bytes. Several documents may be written at once, each by one thread.
-/// A page is drawn and let go while the next few are asked for on another thread.
+/// A page is drawn and let go while the next ones are asked for on another thread.
 /// </remarks>
 public static class PdfWriter
 {
-    private const int PagesAhead = 4;
+    // A packet lays out a whole project before its first page comes: enough pages to write while the next one is laid out.
+    private const int PagesAhead = 40;
     private const double PointsPerMillimetre = 72 / 25.4;
     private const string Producer = "SkiaSharp";
 
     /// <param name="output">Is left open. Where it cannot be read and sought, the document passes through a temporary file.</param>
-    /// <param name="pages">At least one; taken on another thread, a few ahead of what is written.</param>
+    /// <param name="pages">At least one; taken on another thread, some ahead of what is written.</param>
     /// <param name="progress">Told the number of pages written after each page.</param>
     /// <param name="cancellation">Looked at before each page; what was written until then is no document.</param>
     /// <exception cref="OperationCanceledException">Cancelled before the last page was written.</exception>
