@@ -10,7 +10,7 @@ namespace Stilewright.Drawing.Writing;
 public static class PdfWriter
 {
     // A packet lays out a whole project before its first page comes: enough pages to write while the next one is laid out.
-    private const int PagesAhead = 40;
+    internal const int PagesAhead = 40;
     private const double PointsPerMillimetre = 72 / 25.4;
     private const string Producer = "SkiaSharp";
 

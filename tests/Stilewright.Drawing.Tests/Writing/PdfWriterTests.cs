@@ -242,8 +242,7 @@ public sealed class PdfWriterTests
         Assert.Equal(after, progress.Last);
 
         // The pages written, the one that was looked at and let go, those held ahead and the one that waits for room.
-        const int Ahead = 4;
-        Assert.InRange(asked, after, after + 1 + Ahead + 1);
+        Assert.InRange(asked, after, after + 1 + PdfWriter.PagesAhead + 1);
         Assert.True(isDisposed);
         Assert.DoesNotContain("%%EOF", Encoding.Latin1.GetString(output.ToArray()), StringComparison.Ordinal);
     }
