@@ -24,12 +24,18 @@ public sealed class DimensionPlacer(Scale scale, LengthFormat format, TextStyle 
     private const double OverLine = 0.8;
     private const double Air = 1;
     private const double ExtensionGap = 1;
-    private const double BeyondLine = 1.6;
+    /// <summary>How far an extension line passes the dimension line, in millimetres.</summary>
+    internal const double BeyondLine = 1.6;
+
     private const double LeaderDrop = 2.6;
     private const double TickReach = 1.1;
     private const double SamePlace = 0.01;
 
-    private readonly double textHeight = Typesetter.Set("8", style) is var line ? line.Ascent + line.Descent : 0;
+    private readonly double textHeight = Typesetter.Set("8", style).Height;
+
+    /// <summary>The oblique stroke at the end of a dimension line.</summary>
+    internal static Outline Tick(PaperPoint end) =>
+        Outline.Line(new(end.X - TickReach, end.Y + TickReach), new(end.X + TickReach, end.Y - TickReach));
 
     /// <summary>Places the rows round the figure.</summary>
     /// <param name="figure">What nothing may cover.</param>
@@ -180,7 +186,7 @@ public sealed class DimensionPlacer(Scale scale, LengthFormat format, TextStyle 
             }
 
             var end = axis.At(at, line);
-            strokes.Add(Outline.Line(new(end.X - TickReach, end.Y + TickReach), new(end.X + TickReach, end.Y - TickReach)));
+            strokes.Add(Tick(end));
         }
 
         strokes.Add(Outline.Line(axis.At(text.Span.From, line), axis.At(text.Span.To, line)));

@@ -29,13 +29,13 @@ internal sealed class Callouts(PaperBox figure)
         for (var i = 0; i < ordered.Count; i++)
         {
             var (anchor, into, line) = ordered[i];
-            var text = Drafting.Centred(line, new(places[i], figure.Top - Away - Drafting.HeightOf(line) / 2));
+            var text = Drafting.Centred(line, new(places[i], figure.Top - Away - line.Height / 2));
             Add(text, anchor, new(places[i], text.Box.Bottom + 0.2), into);
             bounds = bounds.With(text.Box);
         }
 
         ordered = [.. beside.OrderBy(one => one.Anchor.Y).Select(one => (one.Anchor, one.Into, Line: Typesetter.Set(one.Text, Drafting.Outside)))];
-        places = Spread([.. ordered.Select(one => (one.Anchor.Y, Drafting.HeightOf(one.Line) + Air / 2))], figure.Top, figure.Bottom);
+        places = Spread([.. ordered.Select(one => (one.Anchor.Y, one.Line.Height + Air / 2))], figure.Top, figure.Bottom);
         for (var i = 0; i < ordered.Count; i++)
         {
             var (anchor, into, line) = ordered[i];

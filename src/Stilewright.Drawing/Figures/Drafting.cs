@@ -18,8 +18,6 @@ internal static class Drafting
     /// <summary>The smallest size of labels, for those that stand outside.</summary>
     public static TextStyle Outside { get; } = TextStyle.Small.Bold;
 
-    public static double HeightOf(SetLine line) => line.Ascent + line.Descent;
-
     /// <summary>A line of text whose middle lies at a point.</summary>
     public static Lettering Centred(SetLine line, PaperPoint middle, bool isUpright = true)
     {
@@ -37,7 +35,7 @@ internal static class Drafting
         foreach (var style in LabelStyles)
         {
             var line = Typesetter.Set(text, style);
-            var (across, up) = (line.Width + 2 * BesideText, HeightOf(line) + 2 * OverText);
+            var (across, up) = (line.Width + 2 * BesideText, line.Height + 2 * OverText);
             var (width, height) = isUpright ? (across, up) : (up, across);
             if (width > room.Width || height > room.Height)
                 continue;

@@ -20,9 +20,9 @@ public static class FaceElevation
     public static Scene Draw(string title, FaceBreakdown face, Scale scale, LengthFormat format, double widthMillimetres)
     {
         var painter = new FrontPainter(format);
-        List<Stacked> stack = [];
+        List<Figure> stack = [];
         if (face.Frame is { } frame)
-            stack.Add(new(Framed(face, frame, painter, scale, format), null));
+            stack.Add(Framed(face, frame, painter, scale, format));
         SizedFront[] alone = [.. face.Fronts.Where(front => (face.Frame is null || front.Place is null) && front.Leaves.Any(FrontPainter.IsThere))];
         foreach (var row in Rows([.. alone.Select(front => Alone(front, painter, scale, format))], widthMillimetres))
             stack.Add(row);
@@ -74,7 +74,7 @@ public static class FaceElevation
         return new([.. nodes, .. dimensions.Marks], dimensions.Bounds);
     }
 
-    private static IEnumerable<Stacked> Rows(List<Figure> figures, double widthMillimetres)
+    private static IEnumerable<Figure> Rows(List<Figure> figures, double widthMillimetres)
     {
         for (var first = 0; first < figures.Count;)
         {
@@ -92,15 +92,15 @@ public static class FaceElevation
                 (top, bottom) = (Math.Min(top, figure.Bounds.Top), Math.Max(bottom, figure.Bounds.Bottom));
             }
 
-            yield return new(new(nodes, new(0, top, right - BetweenFigures, bottom - top)), null);
+            yield return new(nodes, new(0, top, right - BetweenFigures, bottom - top));
             first = next;
         }
     }
 
-    private static Scene Stack(string title, string description, Scale scale, List<Stacked> stack, string? beforeLoose, bool hasLoose)
+    private static Scene Stack(string title, string description, Scale scale, List<Figure> stack, string? beforeLoose, bool hasLoose)
     {
         List<SceneNode> nodes = [];
-        var width = stack.Count == 0 ? 0 : stack.Max(each => each.Figure.Bounds.Width);
+        var width = stack.Count == 0 ? 0 : stack.Max(each => each.Bounds.Width);
         var down = 0.0;
         for (var i = 0; i < stack.Count; i++)
         {
@@ -116,8 +116,8 @@ public static class FaceElevation
                 down += AfterFrame / 2;
             }
 
-            var bounds = stack[i].Figure.Bounds;
-            nodes.Add(new SceneGroup(null, null, stack[i].Figure.Nodes) { At = new(-bounds.Left, down - bounds.Top) });
+            var bounds = stack[i].Bounds;
+            nodes.Add(new SceneGroup(null, null, stack[i].Nodes) { At = new(-bounds.Left, down - bounds.Top) });
             down += bounds.Height + (i + 1 < stack.Count ? AfterFrame : 0);
         }
 
@@ -139,6 +139,4 @@ public static class FaceElevation
     }
 
     private sealed record Figure(IReadOnlyList<SceneNode> Nodes, PaperBox Bounds);
-
-    private sealed record Stacked(Figure Figure, string? Heading);
 }

@@ -44,7 +44,7 @@ internal sealed class LabelFit
     private SceneNode[]? Place(PaperBox room, SetLine[] lines, bool upright)
     {
         var along = lines.Max(line => line.Width) + 2 * Padding;
-        var across = lines.Sum(line => line.Ascent + line.Descent) + 2 * Padding;
+        var across = lines.Sum(line => line.Height) + 2 * Padding;
         var (width, height) = upright ? (along, across) : (across, along);
         if (width > room.Width - 2 * Padding || height > room.Height - 2 * Padding)
             return null;
@@ -62,7 +62,7 @@ internal sealed class LabelFit
                 nodes.Add(upright
                     ? new Lettering(new(ground.Centre.X - line.Width / 2, ground.Top + reached + line.Ascent), line)
                     : new Lettering(new(ground.Left + reached + line.Ascent, ground.Centre.Y + line.Width / 2), line, IsUpright: false));
-                reached += line.Ascent + line.Descent;
+                reached += line.Height;
             }
 
             return [.. nodes];

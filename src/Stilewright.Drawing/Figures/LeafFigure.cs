@@ -1,5 +1,4 @@
 using Stilewright.Doors;
-using Stilewright.Drawing.Letters;
 using Stilewright.Drawing.Scenes;
 using Stilewright.Measure;
 
@@ -12,8 +11,6 @@ namespace Stilewright.Drawing.Figures;
 /// </remarks>
 public static class LeafFigure
 {
-    private const string HandWords = "dashed lines meet at the hinge side";
-
     /// <summary>The leaf as it is seen from in front of the piece.</summary>
     public static Scene Front(SizedLeaf leaf, LeafDetail detail, Scale scale, LengthFormat format) =>
         new LeafDrawing(leaf, detail, scale, format, isBack: false).Draw();
@@ -21,20 +18,4 @@ public static class LeafFigure
     /// <summary>The leaf as it lies face down: left and right change places, moulding and raise are out of sight, rabbets and glass stops are not.</summary>
     public static Scene Back(SizedLeaf leaf, LeafDetail detail, Scale scale, LengthFormat format) =>
         new LeafDrawing(leaf, detail, scale, format, isBack: true).Draw();
-
-    /// <summary>Says what the dashed lines of a front mean.</summary>
-    public static Scene HandLegend()
-    {
-        const double Air = 0.5;
-        var leaf = new PaperBox(Air, Air, 9, 12);
-        PaperPoint apex = new(leaf.Left, leaf.Centre.Y);
-        var words = Typesetter.Set(HandWords, TextStyle.Small);
-        var text = Drafting.Centred(words, new(leaf.Right + 2 + words.Width / 2, leaf.Centre.Y));
-        return new("Hand of a leaf", $"A leaf hinged on its left: {HandWords}.", text.Box.Right + Air, leaf.Bottom + Air,
-        [
-            new Shape(Outline.Through(false, new(leaf.Right, leaf.Top), apex, new(leaf.Right, leaf.Bottom)), LineStyle.Hand),
-            new Shape(Outline.Box(leaf), LineStyle.Visible),
-            text,
-        ]);
-    }
 }

@@ -16,8 +16,6 @@ internal sealed class PartDrawing
     private const int LongPanel = 3;
     private const double BesideLine = 1;
     private const double ToLine = 4;
-    private const double BeyondLine = 1.6;
-    private const double TickReach = 1.1;
     private const double BesideTick = 2.2;
 
     private readonly Part part;
@@ -289,14 +287,14 @@ internal sealed class PartDrawing
             // Texts of tongues stand off the ends below this.
             var x = Math.Max(bounds.Right, placed.Right) + ToLine;
             (from, to) = (new(x, first.From), new(x, first.To));
-            extensions = [.. new[] { from, to }.Select(end => Outline.Line(new(finished.Right + BesideLine, end.Y), new(x + BeyondLine, end.Y)))];
-            text = new(x + BesideTick, finished.Centre.Y - Drafting.HeightOf(lines[0]) / 2);
+            extensions = [.. new[] { from, to }.Select(end => Outline.Line(new(finished.Right + BesideLine, end.Y), new(x + DimensionPlacer.BeyondLine, end.Y)))];
+            text = new(x + BesideTick, finished.Centre.Y - lines[0].Height / 2);
         }
         else
         {
             var y = Math.Max(bounds.Bottom, placed.Bottom) + ToLine;
             (from, to) = (new(first.From, y), new(first.To, y));
-            extensions = [.. new[] { from, to }.Select(end => Outline.Line(new(end.X, finished.Bottom + BesideLine), new(end.X, y + BeyondLine)))];
+            extensions = [.. new[] { from, to }.Select(end => Outline.Line(new(end.X, finished.Bottom + BesideLine), new(end.X, y + DimensionPlacer.BeyondLine)))];
             text = new(finished.Centre.X, y + BesideTick);
         }
 
@@ -304,14 +302,14 @@ internal sealed class PartDrawing
         {
             var left = lengthIsAcrossPage ? text.X : text.X - lines[i].Width / 2;
             Lettering lettering = new(new(left, text.Y + lines[i].Ascent), lines[i]);
-            text = text with { Y = text.Y + Drafting.HeightOf(lines[i]) };
+            text = text with { Y = text.Y + lines[i].Height };
             if (i > 0)
             {
                 yield return lettering;
                 continue;
             }
 
-            Outline[] ticks = [.. new[] { from, to }.Select(end => Outline.Line(new(end.X - TickReach, end.Y + TickReach), new(end.X + TickReach, end.Y - TickReach)))];
+            Outline[] ticks = [DimensionPlacer.Tick(from), DimensionPlacer.Tick(to)];
             yield return new DimensionMark(first.Value, scale, from, to, [.. extensions, .. ticks, Outline.Line(from, to)], lettering) { Path = first.Path };
         }
     }

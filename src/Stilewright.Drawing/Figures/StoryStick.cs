@@ -201,7 +201,7 @@ public static class StoryStick
         throw new InvalidOperationException("The last density is always taken.");
     }
 
-    private static double Thickness(SetLine[] block) => block.Sum(line => Drafting.HeightOf(line)) + Air;
+    private static double Thickness(SetLine[] block) => block.Sum(line => line.Height) + Air;
 
     private static IEnumerable<SceneNode> Draw(StoryMark mark, SetLine[] block, double at, double wordsAt)
     {
@@ -211,7 +211,7 @@ public static class StoryStick
         foreach (var line in block)
         {
             yield return new Lettering(new(left + line.Ascent, -MarkHeight - FanHeight), line, IsUpright: false);
-            left += Drafting.HeightOf(line);
+            left += line.Height;
         }
     }
 

@@ -46,28 +46,28 @@ public static class PartLabel
         ];
         var needed = IsTrimmed(part) ? 2 : 1;
         var marks = Marks(part);
-        var marksHeight = Height(marks.Line);
+        var marksHeight = marks.Line.Height;
         var codeSize = Math.Min(LargestCode, room.Height * CodeShare);
         SetLine[] set = Set();
         // What the QR code or the parts table also tells gives way first, then the size of the code.
-        while (lines.Count > needed && set.Sum(Height) + marksHeight > room.Height)
+        while (lines.Count > needed && set.Sum(line => line.Height) + marksHeight > room.Height)
         {
             lines.RemoveAt(lines.Count - 1);
             set = Set();
         }
 
-        while (codeSize > LeastCode && set.Sum(Height) + marksHeight > room.Height)
+        while (codeSize > LeastCode && set.Sum(line => line.Height) + marksHeight > room.Height)
         {
             codeSize -= 0.25;
             set = Set();
         }
 
         var down = room.Top;
-        var air = Math.Clamp((room.Height - set.Sum(Height) - marksHeight) / set.Length, 0, MostAir);
+        var air = Math.Clamp((room.Height - set.Sum(line => line.Height) - marksHeight) / set.Length, 0, MostAir);
         foreach (var line in set)
         {
             yield return new Lettering(new(room.Left, down + line.Ascent), line);
-            down += Height(line) + air;
+            down += line.Height + air;
         }
 
         foreach (var node in Draw(marks, new(room.Left, room.Bottom - marks.Line.Descent)))
@@ -79,8 +79,6 @@ public static class PartLabel
             .. lines.Select(line => Fitted(line.Text, line.Style, room.Width)),
         ];
     }
-
-    private static double Height(SetLine line) => line.Ascent + line.Descent;
 
     // A line too wide is set smaller, and at the least size cut off at a word with an ellipsis.
     private static SetLine Fitted(string text, TextStyle style, double width)

@@ -12,6 +12,9 @@ public sealed record LetterRun(string Text, TextStyle Style, double Right, doubl
 /// <param name="Descent">From the baseline down to the foot of the lowest letter.</param>
 public sealed record SetLine(string Text, IReadOnlyList<LetterRun> Runs, double Width, double Ascent, double Descent)
 {
+    /// <summary>From the foot of the lowest letter to the top of the line.</summary>
+    public double Height => Ascent + Descent;
+
     /// <summary>Baseline to baseline of lines below one another.</summary>
-    public double Pitch => (Ascent + Descent) * 1.25;
+    public double Pitch => Height * 1.25;
 }

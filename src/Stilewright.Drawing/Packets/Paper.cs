@@ -1,4 +1,5 @@
 using Stilewright.Drawing.Scenes;
+using Stilewright.Shop;
 
 namespace Stilewright.Drawing.Packets;
 
@@ -11,10 +12,12 @@ public sealed record Paper(string Name, double WidthMillimetres, double HeightMi
     private const double BinderMargin = 18;
 
     /// <summary>US Letter, 8 1/2 × 11 in.</summary>
-    public static Paper Letter { get; } = new("Letter", 215.9, 279.4);
+    public static Paper Letter { get; } = Of("Letter", PaperKind.Letter);
 
     /// <summary>ISO 216 A4.</summary>
-    public static Paper A4 { get; } = new("A4", 210, 297);
+    public static Paper A4 { get; } = Of("A4", PaperKind.A4);
+
+    private static Paper Of(string name, PaperKind paper) => new(name, Scale.FullSize.OnPaper(paper.Width), Scale.FullSize.OnPaper(paper.Height));
 
     /// <summary>What lies within the margins.</summary>
     public PaperBox Printed => new(BinderMargin, Margin, WidthMillimetres - BinderMargin - Margin, HeightMillimetres - 2 * Margin);

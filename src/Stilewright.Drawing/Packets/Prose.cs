@@ -26,7 +26,7 @@ internal static class Prose
         for (var i = 0; i < lines.Count; i++)
         {
             var line = lines[i];
-            var height = i == lines.Count - 1 ? line.Ascent + line.Descent + below : line.Pitch;
+            var height = i == lines.Count - 1 ? line.Height + below : line.Pitch;
             yield return new(height, [Strip.Put(line, indent, 0)]);
         }
     }

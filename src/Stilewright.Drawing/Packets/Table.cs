@@ -197,7 +197,7 @@ internal sealed class Table
         IReadOnlyList<SetLine>[] cells = [.. columns.Select((column, i) => Typesetter.Wrap(column.Heading, heading, widths[i] + 0.02))];
         var lines = cells.Max(cell => cell.Count);
         var line = cells[0][0];
-        var height = Padding + (lines - 1) * line.Pitch + line.Ascent + line.Descent + Padding;
+        var height = Padding + (lines - 1) * line.Pitch + line.Height + Padding;
         List<SceneNode> nodes = [];
         for (var i = 0; i < columns.Count; i++)
         {

@@ -123,7 +123,7 @@ public sealed class Tiling(PatternPaper paper, PrintCorrection correction, Lengt
             if (line.Width > room)
                 line = Typesetter.Set(text, style with { SizeMillimetres = Math.Max(1.8, style.SizeMillimetres * room / line.Width) });
             yield return new Lettering(new(left, top + line.Ascent), line);
-            top += line.Ascent + line.Descent + 0.4;
+            top += line.Height + 0.4;
         }
 
         for (var i = 0; count > 1 && i < count; i++)

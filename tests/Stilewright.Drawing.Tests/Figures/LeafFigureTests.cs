@@ -199,14 +199,6 @@ public class LeafFigureTests
         Assert.Equal(drawn.Detail.Rabbets.Count, Drawn.Lines(front, LineStyle.Hidden).Count());
     }
 
-    [Fact]
-    public void Legend_is_clean()
-    {
-        var legend = LeafFigure.HandLegend();
-        Drawn.IsClean(legend);
-        Assert.Equal("dashed lines meet at the hinge side", Assert.Single(Drawn.Texts(legend)).Line.Text);
-    }
-
     // Worked by hand: (24 1/2 − 1/8) ÷ 2 = 12 3/16; 12 3/16 − 2 × 2 1/4 = 7 11/16, with two tongues of 7/16 8 9/16;
     // panel 8 9/16 − 2 × 1/16 = 8 7/16 and 25 3/4 + 2 × 7/16 − 2 × 1/16 = 26 1/2. Common practice, no source.
     [Fact]

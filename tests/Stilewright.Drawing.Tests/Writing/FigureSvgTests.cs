@@ -147,7 +147,6 @@ public sealed class FigureSvgTests : IDisposable
                 yield return PartFigure.Draw(part, drawn.Detail, scale, drawn.Format);
         }
 
-        yield return LeafFigure.HandLegend();
     }
 
     private static IEnumerable<Scene> OneOfEachKind()
