@@ -58,7 +58,7 @@ internal static class SampleCourses
         var member = In(new(3, 2));
         IReadOnlyList<LeafEntry> leaves = isPair ? [Leaf(HingeSide.Left), Leaf(HingeSide.Right)] : [Leaf(number % 2 == 0 ? HingeSide.Left : HingeSide.Right)];
         return new(string.Create(CultureInfo.InvariantCulture, $"opening-{number + 1}"), new DoorFilling(Mount.Overlay, leaves, design), null, null,
-            new([In(width)], [In(height)], diagonal, diagonal),
+            new(In(width), HeightLeft: In(height), Rising: diagonal, Falling: diagonal),
             new(new FrameEdge(member), new FrameEdge(member), new FrameEdge(member), new FrameEdge(member)), null, null, SettingValues.None);
     }
 

@@ -11,7 +11,7 @@ namespace Stilewright.Documents;
 /// <param name="Upgrades">Steps from older versions, in any order.</param>
 public sealed record DocumentFormat(string Name, Type Root, int Version, IReadOnlyList<UpgradeStep> Upgrades)
 {
-    public static DocumentFormat Course { get; } = new("stilewright/course", typeof(Course), 1, []);
+    public static DocumentFormat Course { get; } = new("stilewright/course", typeof(Course), 2, [ReadingsByName.Step]);
     public static DocumentFormat Standard { get; } = new("stilewright/standard", typeof(HouseStandard), 1, []);
     public static DocumentFormat HandedOut { get; } = new("stilewright/handed-out", typeof(HandedOut), 1, []);
     public static DocumentFormat LabelSheet { get; } = new("stilewright/label-sheet", typeof(LabelSheet), 1, []);

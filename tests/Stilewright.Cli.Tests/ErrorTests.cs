@@ -70,8 +70,8 @@ public sealed class ErrorTests : IDisposable
     {
         var ran = Ran.With("check", folder.Small(width: "wide", height: "high"));
         Assert.Equal(ExitCode.FileFailed, ran.Code);
-        Assert.Contains("readings.widths[0]", ran.Error, StringComparison.Ordinal);
-        Assert.Contains("readings.heights[0]", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("readings.widthTop", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("readings.heightLeft", ran.Error, StringComparison.Ordinal);
     }
 
     [Theory]

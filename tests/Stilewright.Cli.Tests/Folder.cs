@@ -24,7 +24,7 @@ public sealed class Folder : IDisposable
     /// <param name="filling">More of the filling, such as edges.</param>
     public string Small(string standard = "inch", string width = "23 3/4", string height = "29 1/2", string accepted = "[]", string filling = "") => Write("small.json", $$"""
         {
-          "format": "stilewright/course", "version": 1, "id": "small", "name": "Small, \"quoted\"", "standard": "{{standard}}", "unit": "in",
+          "format": "stilewright/course", "version": 2, "id": "small", "name": "Small, \"quoted\"", "standard": "{{standard}}", "unit": "in",
           "designs": [ {
             "id": "square", "name": "Square", "construction": "cope-and-stick", "species": "red oak", "stock": "four-quarter", "cutters": "deep-groove",
             "panel": { "kind": "flat-sheet", "species": "plywood", "stock": "ply" } } ],
@@ -33,7 +33,7 @@ public sealed class Folder : IDisposable
             "pieces": [ { "id": "case", "name": "Case", "faces": [ { "id": "face", "side": "front", "openings": [ {
               "id": "hall-lower",
               "filling": { "kind": "doors", "mount": "overlay", "leaves": [ { "hinge": "left" }, { "hinge": "right" } ], "design": "square" {{filling}} },
-              "readings": { "widths": [ "{{width}}" ], "heights": [ "{{height}}" ] } } ] } ] } ],
+              "readings": { "widthTop": "{{width}}", "heightLeft": "{{height}}" } } ] } ] } ],
             "accepted": {{accepted}} } ]
         }
         """);

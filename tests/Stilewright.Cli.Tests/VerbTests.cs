@@ -82,7 +82,7 @@ public sealed class VerbTests : IDisposable
         var ran = Ran.With("work", folder.Small(), place, "--figure", "length");
         Assert.Contains("12 3/16 − 2 × 2 1/4 + 2 × 7/16 = 8 9/16", ran.Output, StringComparison.Ordinal);
         Assert.Contains("house standard, as shipped", ran.Output, StringComparison.Ordinal);
-        Assert.Contains("hall-lower/readings/width.top", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("hall-lower/readings/widthTop", ran.Output, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -8,7 +8,7 @@ internal static class Files
 {
     public const string Course = """
         {
-          "format": "stilewright/course", "version": 1,
+          "format": "stilewright/course", "version": 2,
           "id": "autumn", "name": "Autumn course", "standard": "inch", "unit": "in",
           "designs": [
             { "id": "shaker", "name": "Shaker", "construction": "cope-and-stick", "species": "cherry", "stock": "four-quarter",
@@ -18,7 +18,7 @@ internal static class Files
             { "id": "bench-1", "bench": 1, "name": "Hall cupboard", "pieces": [
               { "id": "case-1", "name": "Case", "faces": [
                 { "id": "face-1", "side": "front", "openings": [
-                  { "id": "opening-1", "readings": { "widths": ["23 3/4", 23.75], "heights": ["29 1/2"] },
+                  { "id": "opening-1", "readings": { "widthTop": "23 3/4", "widthBottom": 23.75, "heightLeft": "29 1/2" },
                     "filling": { "kind": "doors", "mount": "overlay", "design": "shaker", "leaves": [{ "hinge": "left" }, { "hinge": "right" }] } }
                 ] }
               ] }

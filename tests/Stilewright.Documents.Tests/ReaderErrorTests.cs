@@ -43,13 +43,13 @@ public class ReaderErrorTests
         { "\"kind\": \"doors\"", "\"kind\": \"doors\", \"kind\": \"drawers\"", Opening + ".filling.kind", "twice", "keep one" },
         { "\"unit\": \"in\",", "\"unit\": \"inch\",", "$.unit", "\"inch\" is none of the words", "in, mm" },
         // Lengths
-        { "\"29 1/2\"", "\"29 1/0\"", Opening + ".readings.heights[0]", "\"29 1/0\" cannot be read at character 6", "other than zero" },
-        { "\"29 1/2\"", "\"tall\"", Opening + ".readings.heights[0]", "\"tall\"", "number" },
-        { "\"29 1/2\"", "-29", Opening + ".readings.heights[0]", "\"-29\"", "negative" },
-        { "\"29 1/2\"", "2.95e1", Opening + ".readings.heights[0]", "\"2.95e1\"", "exponent" },
-        { "\"29 1/2\"", "true", Opening + ".readings.heights[0]", "true stands here", "a length in quotation marks" },
-        { "\"29 1/2\"", "\"0\"", Opening + ".readings.heights[0]", "a reading is zero", "above zero" },
-        { "\"29 1/2\"", "698", Opening + ".readings.heights[0]", "\"698\"", "did you mean 698 mm?" },
+        { "\"29 1/2\"", "\"29 1/0\"", Opening + ".readings.heightLeft", "\"29 1/0\" cannot be read at character 6", "other than zero" },
+        { "\"29 1/2\"", "\"tall\"", Opening + ".readings.heightLeft", "\"tall\"", "number" },
+        { "\"29 1/2\"", "-29", Opening + ".readings.heightLeft", "\"-29\"", "negative" },
+        { "\"29 1/2\"", "2.95e1", Opening + ".readings.heightLeft", "\"2.95e1\"", "exponent" },
+        { "\"29 1/2\"", "true", Opening + ".readings.heightLeft", "true stands here", "a length in quotation marks" },
+        { "\"29 1/2\"", "\"0\"", Opening + ".readings.heightLeft", "0 is too small", "above 0 in and at most 120 in" },
+        { "\"29 1/2\"", "698", Opening + ".readings.heightLeft", "\"698\"", "did you mean 698 mm?" },
         { "\"stock\": \"four-quarter\",", "\"stock\": \"four-quarter\", \"topRail\": \"0\",", "$.designs[0].topRail", "0 is too small", "above 0 in and at most 24 in" },
         { "\"stock\": \"four-quarter\",", "\"stock\": \"four-quarter\", \"topRail\": \"24 1/64\",", "$.designs[0].topRail", "too large", "at most 24 in" },
         // Ids and references
@@ -71,9 +71,8 @@ public class ReaderErrorTests
         { "\"designs\": [", "\"overrides\": { \"gap.pair\": \"thin\" }, \"designs\": [", "$.overrides['gap.pair']", "\"thin\"", "number" },
         { "\"designs\": [", "\"overrides\": { \"cut.bank-remainder\": \"botom\" }, \"designs\": [", "$.overrides['cut.bank-remainder']", "none of the values", "did you mean bottom?" },
         // What must go together
-        { "\"readings\": { \"widths\": [\"23 3/4\", 23.75], \"heights\": [\"29 1/2\"] },", "", Opening + ".readings", "outside a layout has no readings", "widths and heights" },
-        { "[\"23 3/4\", 23.75]", "[1, 2, 3, 4]", Opening + ".readings.widths", "4 stand in this list", "at most 3" },
-        { "\"heights\": [\"29 1/2\"]", "\"heights\": [\"29 1/2\"], \"fit\": \"plane-to-fit\"", Opening + ".readings.fit", "only an inset front", "inset" },
+        { "\"widthBottom\": 23.75", "\"widths\": [23.75]", Opening + ".readings.widths", "unknown key \"widths\"", "widthTop" },
+        { "\"heightLeft\": \"29 1/2\"", "\"heightLeft\": \"29 1/2\", \"fit\": \"plane-to-fit\"", Opening + ".readings.fit", "only an inset front", "inset" },
         { "{ \"hinge\": \"left\" }, { \"hinge\": \"right\" }", "{ \"hinge\": \"left\", \"width\": 12 }, { \"hinge\": \"right\", \"width\": 12 }", Opening + ".filling.leaves[1].width", "every leaf has a width", "one leaf" },
         { "{ \"hinge\": \"left\" }, { \"hinge\": \"right\" }]", "{ \"hinge\": \"left\" }], \"lapped\": true", Opening + ".filling.lapped", "need a pair", "two leaves" },
         { "{ \"hinge\": \"right\" }]", "{ \"hinge\": \"right\", \"hingedTo\": \"3\" }]", Opening + ".filling.leaves[1].hingedTo", "no leaf \"3\" among 2", "from 1 to 2" },
@@ -232,7 +231,7 @@ public class ReaderErrorTests
     public void Every_error_of_a_file_is_told_in_the_order_of_the_file()
     {
         var text = Files.Course
-            .Replace("\"version\": 1,", "\"version\": \"one\",", StringComparison.Ordinal)
+            .Replace("\"version\": 2,", "\"version\": \"one\",", StringComparison.Ordinal)
             .Replace("\"standard\": \"inch\",", "\"standart\": \"inch\",", StringComparison.Ordinal)
             .Replace("\"species\": \"cherry\"", "\"species\": 4", StringComparison.Ordinal)
             .Replace("\"kind\": \"flat-sheet\"", "\"kind\": \"glass\"", StringComparison.Ordinal)
@@ -244,7 +243,7 @@ public class ReaderErrorTests
         Assert.Equal(
         [
             "$.standard", "$.version", "$.standart", "$.designs[0].species", "$.designs[0].panel.stock", "$.projects[0].bench",
-            Opening + ".readings.widths[0]", Opening + ".filling.design", Opening + ".filling.leaves[1].hinge", Opening + ".filling.leaves[1].hingedTo",
+            Opening + ".readings.widthTop", Opening + ".filling.design", Opening + ".filling.leaves[1].hinge", Opening + ".filling.leaves[1].hingedTo",
         ], errors.Select(error => error.Path));
         Assert.Equal(errors.OrderBy(error => error.Line).Select(error => error.Path), errors.Select(error => error.Path));
     }
@@ -304,10 +303,10 @@ public class ReaderErrorTests
     [InlineData("stilewright/course", "stilewright/standard", "$.format", "another kind of file, stilewright/standard")]
     [InlineData("stilewright/course", "something/else", "$.format", "unknown format \"something/else\"")]
     [InlineData("\"stilewright/course\"", "1", "$.format", "a number stands here")]
-    [InlineData("\"version\": 1", "\"version\": 2", "$.version", "made by a newer program: it is of version 2, and this program reads up to 1")]
-    [InlineData("\"version\": 1", "\"version\": 0", "$.version", "not a whole number from 1")]
-    [InlineData("\"version\": 1", "\"version\": \"1\"", "$.version", "not a whole number from 1")]
-    [InlineData("\"version\": 1,", "", "$.version", "\"version\" is missing")]
+    [InlineData("\"version\": 2", "\"version\": 3", "$.version", "made by a newer program: it is of version 3, and this program reads up to 2")]
+    [InlineData("\"version\": 2", "\"version\": 0", "$.version", "not a whole number from 1")]
+    [InlineData("\"version\": 2", "\"version\": \"2\"", "$.version", "not a whole number from 1")]
+    [InlineData("\"version\": 2,", "", "$.version", "\"version\" is missing")]
     public void A_file_says_what_it_is(string sound, string faulty, string path, string problem)
     {
         var error = Assert.Single(Files.Errors(DocumentReader.ReadCourse(Files.Course.Replace(sound, faulty, StringComparison.Ordinal))));
@@ -361,7 +360,7 @@ public class ReaderErrorTests
         var course = Files.Read(Files.Course);
         var design = course.Designs[0];
         var first = course.Projects[0] with { Designs = [design with { Id = "own" }] };
-        var piece = new Piece("case-2", "Case", [new Face("face-2", FaceSide.Front, null, [], [new StatedFront("front-2", first.Pieces[0].Faces[0].Openings[0].Readings!.Widths[0], first.Pieces[0].Faces[0].Openings[0].Readings!.Heights[0], "own", null, null, SettingValues.None)])]);
+        var piece = new Piece("case-2", "Case", [new Face("face-2", FaceSide.Front, null, [], [new StatedFront("front-2", first.Pieces[0].Faces[0].Openings[0].Readings!.WidthTop!.Value, first.Pieces[0].Faces[0].Openings[0].Readings!.HeightLeft!.Value, "own", null, null, SettingValues.None)])]);
         var second = first with { Id = "bench-2", Designs = [], Pieces = [piece] };
         var errors = Files.Errors(DocumentReader.ReadCourse(DocumentWriter.Write(course with { Projects = [first, second] })));
         Assert.Equal(["$.projects[1].bench", "$.projects[1].pieces[0].faces[0].fronts[0].design"], errors.Select(error => error.Path));

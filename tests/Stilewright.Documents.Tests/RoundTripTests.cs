@@ -35,7 +35,7 @@ public class RoundTripTests
     {
         var course = Files.Read(Files.Course);
         var opening = course.Projects[0].Pieces[0].Faces[0].Openings[0];
-        Assert.Equal(Length.FromInches(new(95, 4)), opening.Readings!.Widths[0].Value);
+        Assert.Equal(Length.FromInches(new(95, 4)), opening.Readings!.WidthTop!.Value.Value);
         Assert.Equal(2, Assert.IsType<DoorFilling>(opening.Filling).Leaves.Count);
         Assert.Same(SettingValues.None, opening.Overrides);
         Assert.Empty(course.Projects[0].Runs);
@@ -56,19 +56,19 @@ public class RoundTripTests
 
     [Fact]
     public void A_length_written_as_a_number_keeps_its_digits() =>
-        Assert.Contains("\"23.7500\"", Write(Files.Course.Replace("23.75]", "23.7500]", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains("\"23.7500\"", Write(Files.Course.Replace("23.75,", "23.7500,", StringComparison.Ordinal)), StringComparison.Ordinal);
 
     [Fact]
     public void The_nearest_unit_holds_whatever_the_order_of_keys()
     {
         var text = Files.Course.Replace("\"name\": \"Hall cupboard\",", "\"name\": \"Hall cupboard\", \"overrides\": { \"gap.pair\": \"3\" },", StringComparison.Ordinal)
-            .Replace("\"29 1/2\"] }", "\"740\"] }", StringComparison.Ordinal)
-            .Replace("\"23 3/4\", 23.75", "600.5", StringComparison.Ordinal)
+            .Replace("\"29 1/2\" }", "\"740\" }", StringComparison.Ordinal)
+            .Replace("\"23 3/4\", \"widthBottom\": 23.75", "600.5", StringComparison.Ordinal)
             .Replace("            ] }\n          ]\n        }", "            ], \"unit\": \"mm\" }\n          ]\n        }", StringComparison.Ordinal)
             .Replace("\n    ] }\n  ]\n}", "\n    ], \"unit\": \"mm\" }\n  ]\n}", StringComparison.Ordinal);
         var project = Files.Read(text).Projects[0];
         Assert.Equal(LengthUnit.Millimetre, project.Unit);
-        Assert.Equal(Length.FromMillimetres(new(1201, 2)), project.Pieces[0].Faces[0].Openings[0].Readings!.Widths[0].Value);
+        Assert.Equal(Length.FromMillimetres(new(1201, 2)), project.Pieces[0].Faces[0].Openings[0].Readings!.WidthTop!.Value.Value);
         Assert.Equal(3.Millimetres, project.Overrides.Find(Settings.GapOfPair)!.Amount);
     }
 
@@ -78,9 +78,9 @@ public class RoundTripTests
     {
         var course = Files.Read(Files.Course) with { Unit = LengthUnit.Millimetre };
         var again = Files.Read(Encoding.UTF8.GetString(DocumentWriter.Write(course)));
-        var widths = again.Projects[0].Pieces[0].Faces[0].Openings[0].Readings!.Widths;
-        Assert.Equal("23 3/4 in", widths[0].Text);
-        Assert.Equal(Length.FromInches(new(95, 4)), widths[1].Value);
+        var readings = again.Projects[0].Pieces[0].Faces[0].Openings[0].Readings!;
+        Assert.Equal("23 3/4 in", readings.WidthTop!.Value.Text);
+        Assert.Equal(Length.FromInches(new(95, 4)), readings.WidthBottom!.Value.Value);
     }
 
     [Fact]
@@ -97,7 +97,7 @@ public class RoundTripTests
     public void Written_files_are_plain_text_for_people()
     {
         var text = Encoding.UTF8.GetString(DocumentWriter.Write(Files.Read(Files.Course.Replace("Autumn course", "Herbst – “Türen” ½ 木 🪚", StringComparison.Ordinal))));
-        Assert.StartsWith("{\n  \"format\": \"stilewright/course\",\n  \"version\": 1,\n  \"id\": \"autumn\",\n  \"name\": \"Herbst – “Türen” ½ 木 🪚\",\n", text, StringComparison.Ordinal);
+        Assert.StartsWith("{\n  \"format\": \"stilewright/course\",\n  \"version\": 2,\n  \"id\": \"autumn\",\n  \"name\": \"Herbst – “Türen” ½ 木 🪚\",\n", text, StringComparison.Ordinal);
         Assert.EndsWith("}\n", text, StringComparison.Ordinal);
         Assert.DoesNotContain('\r', text);
         Assert.DoesNotContain("null", text, StringComparison.Ordinal);
@@ -211,10 +211,21 @@ public class RoundTripTests
         Assert.Equal("version-one", course.Id);
         Assert.Equal(2, course.Projects.Count);
         Assert.Equal(LengthUnit.Millimetre, course.Projects[1].Unit);
-        Assert.Equal(Length.FromInches(new(95, 4)), course.Projects[0].Pieces[0].Faces[0].Openings[0].Readings!.Widths[0].Value);
+        Assert.Equal(Length.FromInches(new(95, 4)), course.Projects[0].Pieces[0].Faces[0].Openings[0].Readings!.WidthTop!.Value.Value);
         var standard = Assert.IsType<DocumentResult<HouseStandard>.Read>(DocumentReader.ReadStandard(File.ReadAllBytes(Path.Combine(folder, "standard-1.json")))).Document;
         Assert.Equal("1/2", standard.Settings.Find(Settings.Overlay)!.Text);
         Assert.Equal(Length.FromInches(new(7, 16)), standard.Cutter("our-cutters")!.GrooveDepth.Value);
+    }
+
+    /// <summary>Files of version 2 are read for ever; this one is never changed.</summary>
+    [Fact]
+    public void Version_2_is_read()
+    {
+        var course = Files.Read(File.ReadAllText(Path.Combine(Files.Root, "tests/Stilewright.Documents.Tests/versions/course-2.json")));
+        Assert.Equal("version-two", course.Id);
+        var readings = course.Projects[0].Pieces[0].Faces[0].Openings[0].Readings!;
+        Assert.Equal(("23 3/4", "23.75", null), (readings.WidthTop?.Text, readings.WidthMiddle?.Text, readings.WidthBottom?.Text));
+        Assert.Equal((null, null, "2' 5 1/2\""), (readings.HeightLeft?.Text, readings.HeightMiddle?.Text, readings.HeightRight?.Text));
     }
 
     private static string Write(string text) => Encoding.UTF8.GetString(DocumentWriter.Write(Files.Read(text)));

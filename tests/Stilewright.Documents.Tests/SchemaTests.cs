@@ -107,7 +107,7 @@ public class SchemaTests
     [InlineData("\"29 1/2\"", "-29")]
     [InlineData("\"designs\": [", "\"overrides\": { \"gap.pairs\": 1 }, \"designs\": [")]
     [InlineData("\"designs\": [", "\"overrides\": { \"limit.field\": \"2\" }, \"designs\": [")]
-    [InlineData("\"version\": 1", "\"version\": 2")]
+    [InlineData("\"version\": 2", "\"version\": 1")]
     public void The_schema_sees_faults_of_form(string sound, string faulty)
     {
         var at = Files.Course.IndexOf(sound, StringComparison.Ordinal);

@@ -12,7 +12,7 @@ public class UpgradesTests
     private static readonly DocumentFormat Third = DocumentFormat.Course with { Version = 3, Upgrades = [LabelToName, TitleToLabel] };
 
     private static string Old(int version, string key) => Files.Course
-        .Replace("\"version\": 1", $"\"version\": {version}", StringComparison.Ordinal)
+        .Replace("\"version\": 2", $"\"version\": {version}", StringComparison.Ordinal)
         .Replace("\"name\": \"Autumn course\"", $"\"{key}\": \"Autumn course\"", StringComparison.Ordinal);
 
     [Theory]

@@ -9,7 +9,7 @@ using Stilewright.Shop;
 
 namespace Stilewright.Testing;
 
-/// <summary>Courses made by chance that the reader accepts and that could be built: the same seed and size give the same course.</summary>
+/// <summary>Courses made by chance that the reader accepts and that could be built once every opening is measured: the same seed and size give the same course.</summary>
 /// <remarks>Openings are 4 in and more, frames 1 1/2 to 2 1/4 in, lengths whole sixteenths of an inch or half millimetres,
 /// each spelled in one of the ways people spell it. Cutters and stocks are those of the shipped standard of the course's unit.</remarks>
 public sealed class RandomCourse
@@ -134,7 +134,8 @@ public sealed class RandomCourse
             return new(size, Rows: Divide(height, depth, part => MakeSpace(width, part.Size, part.Stated, depth - 1, designs)));
         if (Chance(8))
             return new(size);
-        return new(size, MakeOpening(Fill(width, height, designs), null, null));
+        var filling = Fill(width, height, designs);
+        return new(size, MakeOpening(filling, Chance(10) ? ReadInLayout(width, height, filling.Mount) : null, null));
     }
 
     private Division Divide(int whole, int depth, Func<(int Size, int? Stated), Space> make)
@@ -159,21 +160,45 @@ public sealed class RandomCourse
         var width = random.Next(6 * Sixteenths, 60 * Sixteenths);
         var height = random.Next(5 * Sixteenths, 70 * Sixteenths);
         var filling = Fill(width, height, designs);
-        List<LengthEntry> widths = [Exactly(width)];
-        List<LengthEntry> heights = [Exactly(height)];
-        while (widths.Count < 3 && Chance(40))
-            widths.Add(Exactly(width + random.Next(-1, 2)));
-        while (heights.Count < 3 && Chance(40))
-            heights.Add(Exactly(height + random.Next(-1, 2)));
-        var isMeasuredAcross = Chance(40);
-        // Diagonals to the nearest sixteenth: square but for what the tape does not show.
-        var diagonal = (int)Math.Round(Math.Sqrt((double)width * width + (double)height * height));
-        Readings readings = new(widths, heights, isMeasuredAcross ? Exactly(diagonal) : null, isMeasuredAcross ? Exactly(diagonal + random.Next(-1, 2)) : null,
-            filling.Mount == Mount.Inset ? Pick<OutOfSquareFit>() : OutOfSquareFit.Upright);
+        var readings = Chance(97) ? Read(width, height, filling.Mount) : null;
         Surroundings? beside = Chance(50) ? new(
             Maybe(70, () => before is not null && Chance(50) ? new NextOpening(before.Id, Exactly(28)) : Outside()),
             Maybe(50, Outside), Maybe(50, Outside), Maybe(50, Outside)) : null;
         return MakeOpening(filling, readings, beside);
+    }
+
+    // A tape beside a layout may have been held to one kind only.
+    private Readings ReadInLayout(int width, int height, Mount mount)
+    {
+        var readings = Read(width, height, mount);
+        return random.Next(3) switch
+        {
+            0 => readings with { WidthTop = null, WidthMiddle = null, WidthBottom = null },
+            1 => readings with { HeightLeft = null, HeightMiddle = null, HeightRight = null },
+            _ => readings,
+        };
+    }
+
+    // Some places are read; now and then none of a kind is.
+    private Readings Read(int width, int height, Mount mount)
+    {
+        var isMeasuredAcross = Chance(40);
+        // Diagonals to the nearest sixteenth: square but for what the tape does not show.
+        var diagonal = (int)Math.Round(Math.Sqrt((double)width * width + (double)height * height));
+        var (widths, heights) = (Kind(width), Kind(height));
+        return new(widths[0], widths[1], widths[2], heights[0], heights[1], heights[2],
+            isMeasuredAcross ? Exactly(diagonal) : null, isMeasuredAcross ? Exactly(diagonal + random.Next(-1, 2)) : null,
+            mount == Mount.Inset ? Pick<OutOfSquareFit>() : OutOfSquareFit.Upright);
+
+        LengthEntry?[] Kind(int size)
+        {
+            LengthEntry?[] places = [Maybe(50, Place), Maybe(50, Place), Maybe(50, Place)];
+            if (!Chance(3) && places.All(place => place is null))
+                places[random.Next(places.Length)] = Place();
+            return places;
+
+            LengthEntry Place() => Exactly(size + random.Next(-1, 2));
+        }
     }
 
     private Beyond Outside() => Chance(50) ? new FrameEdge(Exactly(random.Next(24, 37))) : new WallBeyond(Exactly(random.Next(24, 37)));

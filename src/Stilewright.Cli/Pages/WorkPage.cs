@@ -7,13 +7,15 @@ namespace Stilewright.Cli.Pages;
 /// <summary>How sizes were found: each step in words and figures, and where its figures were entered.</summary>
 internal static class WorkPage
 {
-    /// <exception cref="RefusalException">None of the places has the figure.</exception>
+    /// <exception cref="RefusalException">A place has no figures, or not the one asked for.</exception>
     public static Page Of(IReadOnlyList<WorkPlace> places, string? figure, LengthFormat format)
     {
         var figures = new TradeWords(format);
         var page = new Page();
         foreach (var place in places)
         {
+            if (place.Figures.Count == 0)
+                throw new RefusalException(ExitCode.WrongUse, $"{place.Words} has no figures yet. `stilewright check` tells what is missing.");
             NamedFigure[] chosen = [.. place.Figures.Where(each => figure is null || string.Equals(each.Name, figure, StringComparison.OrdinalIgnoreCase))];
             if (chosen.Length == 0)
             {

@@ -5,7 +5,6 @@ internal static class DocumentRules
 {
     private static readonly ILookup<Type, Rule> ByRecord = new[]
     {
-        For<Projects.Face>(FaceRules.MeasuredOpeningsHaveReadings),
         For<Projects.Face>(FaceRules.NeighboursAreOnTheSameFace),
         For<Projects.Face>(FaceRules.AppliedEndsAreOnEnds),
         For<Projects.Run>(FaceRules.FacesStandOnceInARun),
@@ -15,8 +14,6 @@ internal static class DocumentRules
         For<Projects.Space>(LayoutRules.LayoutTellsTheNeighbours),
         For<Projects.Division>(LayoutRules.MembersAreOneWidthOrListed),
         For<Projects.Opening>(OpeningRules.PlanedToFitIsInset),
-        For<Projects.Readings>(OpeningRules.WidthsAreAboveZero),
-        For<Projects.Readings>(OpeningRules.HeightsAreAboveZero),
         For<Projects.DoorFilling>(FillingRules.OneLeafTakesTheRest),
         For<Projects.DoorFilling>(FillingRules.LappedEdgesAreOfAPair),
         For<Projects.DoorFilling>(FillingRules.LeavesHangOnKnownLeaves),

@@ -6,15 +6,6 @@ internal static class FaceRules
 {
     private static readonly string[] Edges = ["left", "right", "top", "bottom"];
 
-    public static IEnumerable<RuleFault> MeasuredOpeningsHaveReadings(Face face, DocumentPath path)
-    {
-        for (var index = 0; index < face.Openings.Count; index++)
-        {
-            if (face.Openings[index].Readings is null)
-                yield return new(path.Field("openings").Item(index).Field("readings"), "an opening outside a layout has no readings", "add \"readings\" with its widths and heights, or put it into the layout");
-        }
-    }
-
     public static IEnumerable<RuleFault> NeighboursAreOnTheSameFace(Face face, DocumentPath path)
     {
         var all = face.Openings.Select(opening => opening.Id).Concat(OpeningsOf(face.Layout?.Space)).ToHashSet();

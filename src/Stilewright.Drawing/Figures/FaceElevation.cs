@@ -3,6 +3,7 @@ using Stilewright.Drawing.Dimensions;
 using Stilewright.Drawing.Letters;
 using Stilewright.Drawing.Scenes;
 using Stilewright.Measure;
+using Stilewright.Wording;
 
 namespace Stilewright.Drawing.Figures;
 
@@ -13,7 +14,8 @@ public static class FaceElevation
     private const double AfterFrame = 6;
 
     /// <summary>
-    /// Draws the face: its frame with what hangs on it, and below that, one by one, the fronts whose place on the face nobody entered.
+    /// Draws the face: its frame with what hangs on it, below that, one by one, the fronts whose place on the face nobody entered, and in
+    /// words the openings that are not measured yet.
     /// </summary>
     /// <param name="title">Names the drawing, such as "Bench 3, wall cabinet: front".</param>
     /// <param name="widthMillimetres">How wide the fronts that stand one by one may become before a new row is begun.</param>
@@ -26,7 +28,10 @@ public static class FaceElevation
         SizedFront[] alone = [.. face.Fronts.Where(front => (face.Frame is null || front.Place is null) && front.Leaves.Any(FrontPainter.IsThere))];
         foreach (var row in Rows([.. alone.Select(front => Alone(front, painter, scale, format))], widthMillimetres))
             stack.Add(row);
-        return Stack(title, Describe(face, painter, alone), scale, stack, face.Frame is null ? null : "Their places on the face were not entered:", alone.Length > 0);
+        string[] unmeasured = [.. face.Fronts.Where(front => front.Unmeasured is not null)
+            .Select(front => $"{FrontWords.Name(front)}: {FrontWords.Unmeasured(front, new(format))}.")];
+        return Stack(title, Describe(face, painter, alone, unmeasured), scale, stack,
+            face.Frame is null ? null : "Their places on the face were not entered:", alone.Length > 0, unmeasured);
     }
 
     /// <summary>A face's frame with the fronts whose place on it is known.</summary>
@@ -97,7 +102,7 @@ public static class FaceElevation
         }
     }
 
-    private static Scene Stack(string title, string description, Scale scale, List<Figure> stack, string? beforeLoose, bool hasLoose)
+    private static Scene Stack(string title, string description, Scale scale, List<Figure> stack, string? beforeLoose, bool hasLoose, IReadOnlyList<string> after)
     {
         List<SceneNode> nodes = [];
         var width = stack.Count == 0 ? 0 : stack.Max(each => each.Bounds.Width);
@@ -106,13 +111,7 @@ public static class FaceElevation
         {
             if (i == 1 && hasLoose && beforeLoose is not null)
             {
-                foreach (var line in Typesetter.Wrap(beforeLoose, TextStyle.Body, Math.Max(width, 40)))
-                {
-                    nodes.Add(new Lettering(new(0, down + line.Ascent), line));
-                    width = Math.Max(width, line.Width);
-                    down += line.Pitch;
-                }
-
+                Write(beforeLoose);
                 down += AfterFrame / 2;
             }
 
@@ -121,17 +120,33 @@ public static class FaceElevation
             down += bounds.Height + (i + 1 < stack.Count ? AfterFrame : 0);
         }
 
+        if (stack.Count > 0 && after.Count > 0)
+            down += AfterFrame;
+        foreach (var words in after)
+            Write(words);
         return new(title, description, width, down, nodes) { Scale = scale };
+
+        void Write(string words)
+        {
+            foreach (var line in Typesetter.Wrap(words, TextStyle.Body, Math.Max(width, 40)))
+            {
+                nodes.Add(new Lettering(new(0, down + line.Ascent), line));
+                width = Math.Max(width, line.Width);
+                down += line.Pitch;
+            }
+        }
     }
 
-    private static string Describe(FaceBreakdown face, FrontPainter painter, SizedFront[] alone)
+    private static string Describe(FaceBreakdown face, FrontPainter painter, SizedFront[] alone, IEnumerable<string> unmeasured)
     {
         var leaves = face.Fronts.SelectMany(front => front.Leaves).ToList();
         List<string> sentences = [];
         sentences.Add(face.Frame is null
             ? $"{Count(alone.Length, "front", "fronts")} drawn one by one, each over its opening; places on the face were not entered."
             : $"Face frame with {Count(face.Frame.Openings.Count, "space", "spaces")} and {Count(face.Fronts.Count, "front", "fronts")}.");
-        sentences.Add($"Leaves: {string.Join("; ", leaves.Select(leaf => $"{leaf.Label} {painter.Size(leaf)}"))}.");
+        sentences.AddRange(unmeasured);
+        if (leaves.Count > 0)
+            sentences.Add($"Leaves: {string.Join("; ", leaves.Select(leaf => $"{leaf.Label} {painter.Size(leaf)}"))}.");
         sentences.Add($"Dashed lines meet at the hinge side.{painter.UnlabelledWords}");
         return string.Join(' ', sentences);
 

@@ -45,7 +45,7 @@ internal sealed class CourseSection
         flow.Add(Prose.Title(Breakdown.Course.Name, Width, new Bookmark(Breakdown.Course.Name, 1)));
         Finding[] cannot = [.. Breakdown.Findings.Where(finding => finding.Severity == Severity.CannotBuild)];
         if (cannot.Length > 0)
-            flow.Add(findings.Framed("Some of this cannot be built as it stands. The leaves named have no parts in this packet.", cannot, Width));
+            flow.Add(findings.Framed("Some of this cannot be built as it stands. What is named here has no parts in this packet.", cannot, Width));
         flow.Add(Prose.Paragraph($"House standard: {Breakdown.Standard.Name}. {TradeWords.Count(Breakdown.Projects.Count, "project", "projects")}; {FindingWords.Summary([.. Breakdown.Findings])}.", Width, above: 3));
         flow.Add(Table.Of(
             [Column.Figure("bench"), "project", Column.Figure("fronts"), Column.Figure("leaves"), Column.Figure("parts"), "findings"],

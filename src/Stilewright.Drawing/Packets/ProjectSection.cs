@@ -60,7 +60,7 @@ internal sealed class ProjectSection
         flow.Add(Prose.Title(title, Width, new Bookmark(title, 1)));
         Finding[] cannot = [.. own.Where(finding => finding.Severity == Severity.CannotBuild)];
         if (cannot.Length > 0)
-            flow.Add(findings.Framed("This cannot be built as it stands. The leaves named have no parts in this packet.", cannot, Width));
+            flow.Add(findings.Framed("This cannot be built as it stands. What is named here has no parts in this packet.", cannot, Width));
         LayCounts(own);
         LayFigures();
         LayFronts();
@@ -140,6 +140,8 @@ internal sealed class ProjectSection
             List<string> notes = [];
             if (front.Figure is { } opening)
                 notes.Add($"opening {opening.Reason}");
+            if (FrontWords.Unmeasured(front, figures) is { } unmeasured)
+                notes.Add($"opening {unmeasured}");
             if (FrontWords.Lean(front, figures) is { } lean)
                 notes.Add(lean);
             if (front.Gap is { } gap)
@@ -153,8 +155,8 @@ internal sealed class ProjectSection
             yield return new(
             [
                 front.Label, front.Name.Length > 0 || single is null ? front.Name : single.Name, front.Figure is { } figure ? figures.Size(figure.Width, figure.Height) : "",
-                front.Mount is { } mount ? TradeWords.Words(mount) : "", figures.Size(front.Width, front.Height),
-                single is null ? $"{TradeWords.Count(front.Leaves.Count, "leaf", "leaves")}" : Hinge(single), single?.DesignName ?? "",
+                front.Mount is { } mount ? TradeWords.Words(mount) : "", front is { Width: { } width, Height: { } height } ? figures.Size(width, height) : "",
+                single is not null ? Hinge(single) : front.Leaves.Count == 0 ? "" : TradeWords.Count(front.Leaves.Count, "leaf", "leaves"), single?.DesignName ?? "",
             ])
             {
                 Note = string.Join("; ", notes),
@@ -182,7 +184,9 @@ internal sealed class ProjectSection
         else
             flow.Add(Prose.Paragraph("Sizes are width × length along the grain. Cut to the sizes into the clamps; the rest is trimmed off the glued leaf.", Width, TextStyle.Small));
         flow.Add(CutListStrips.Of(group, figures, false, Width, Most));
-        string[] withheld = [.. leaves.Where(leaf => leaf.IsWithheld).Select(leaf => leaf.Label)];
+        // A front without a leaf could not be sized.
+        string[] withheld = [.. project.Fronts.SelectMany(front => front.Leaves.Count == 0 ? [front.Label]
+            : front.Leaves.Where(leaf => leaf.IsWithheld).Select(leaf => leaf.Label))];
         if (withheld.Length > 0)
             flow.Add(Prose.Paragraph($"Left out because they cannot be built: {string.Join(", ", withheld)}.", Width, TextStyle.Body.Bold, above: 3));
         flow.Add(legend);

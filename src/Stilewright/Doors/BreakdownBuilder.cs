@@ -161,11 +161,14 @@ internal sealed class BreakdownBuilder
     }
 
     // One width and one centre for all fronts of a column: each edge moves out to the outermost of them.
-    private static void KeepInLine(List<OpeningSite> sites, Dictionary<string, FrontSizing> fronts)
+    private void KeepInLine(List<OpeningSite> sites, Dictionary<string, FrontSizing> fronts)
     {
         foreach (var column in sites.Where(site => site.Opening.Column is not null).GroupBy(site => site.Opening.Column))
         {
-            var members = column.Select(site => fronts[site.Opening.Id]).Where(front => front.LapsOver).ToList();
+            var ofColumn = column.Select(site => fronts[site.Opening.Id]).Where(front => front.LapsOver).ToList();
+            var members = ofColumn.Where(front => front.Figure is not null).ToList();
+            if (members.Count < ofColumn.Count)
+                WarnOfColumn(column.Key!, members, ofColumn.Except(members));
             if (members.Count < 2)
                 continue;
             if (members.All(front => front.Site.Place is not null))
@@ -202,8 +205,16 @@ internal sealed class BreakdownBuilder
         }
     }
 
+    private void WarnOfColumn(string column, IEnumerable<FrontSizing> measured, IEnumerable<FrontSizing> unmeasured)
+    {
+        var others = string.Join(" and ", unmeasured.Select(front => front.Label));
+        findings.AddRange(measured.Select(front => new Finding(Rules.ColumnNotMeasured, new(front.Site.Opening.Id, "column"),
+            $"Column {column} is kept in line without {others}, whose opening is not measured; this front may still become wider.",
+            $"Measure {others} before this front is cut.")));
+    }
+
     private SizedFront Finish(
-        FrontSizing front, (Worked Width, Worked Height, Worked? Gap, IReadOnlyList<LeafPlan> Leaves) size,
+        FrontSizing front, (Worked? Width, Worked? Height, Worked? Gap, IReadOnlyList<LeafPlan> Leaves) size,
         Dictionary<string, FrontSizing> fronts, Dictionary<string, DoorDesign> designs)
     {
         var (edges, corners) = size.Leaves.Count == 0 ? ([], []) : front.Left(fronts);
@@ -213,7 +224,8 @@ internal sealed class BreakdownBuilder
             plan with { Place = plan.Place.Shifted(origin.X, origin.Y) }, designs.GetValueOrDefault(plan.Design), findings)).ToList();
         return new(opening.Id, front.Label, opening.Name ?? (opening.Filling is DrawerFilling ? "drawer opening" : "door opening"),
             opening.Filling.Mount, front.Figure, size.Width, size.Height, size.Gap, edges, corners,
-            front.Site.Place is null ? null : front.Outline.Shifted(origin.X, origin.Y), leaves);
+            front.Site.Place is null ? null : front.Outline.Shifted(origin.X, origin.Y), leaves)
+        { Unmeasured = front.Unmeasured };
     }
 
     private SizedFront Loose(Face face, LooseFront front, StandardInForce standard, Dictionary<string, DoorDesign> designs)

@@ -11,6 +11,7 @@ internal sealed class FrontSizing
     private static readonly Side[] Sides = [Side.Left, Side.Right, Side.Top, Side.Bottom];
 
     private readonly Opening opening;
+    private readonly TapeReadings tape;
     private readonly StandardInForce standard;
     private readonly List<Finding> findings;
     private readonly Dictionary<Side, Worked> reach = [];
@@ -20,6 +21,7 @@ internal sealed class FrontSizing
         Site = site;
         Label = label;
         opening = site.Opening;
+        tape = new(opening);
         this.standard = standard;
         this.findings = findings;
         Figure = MeasureOpening();
@@ -29,7 +31,13 @@ internal sealed class FrontSizing
 
     public OpeningSite Site { get; }
     public string Label { get; }
-    public OpeningFigure Figure { get; }
+
+    /// <summary>Null where the opening is not measured: then it has no edges and no size, only what is asked for on each side.</summary>
+    public OpeningFigure? Figure { get; }
+
+    /// <summary>What is known of an opening that has no figure; null where it has one.</summary>
+    public UnmeasuredOpening? Unmeasured => Figure is not null ? null
+        : new(tape.All, !tape.Widths.IsRead && Site.Width is null, !tape.Heights.IsRead && Site.Height is null);
 
     /// <summary>True where the front's edges lie outside the opening.</summary>
     public bool LapsOver => opening.Filling.Mount != Mount.Inset;
@@ -40,15 +48,15 @@ internal sealed class FrontSizing
     private Place Here(string? field = null) => new(opening.Id, field);
 
     // A quantity that has the name already is not named twice.
-    private static Worked Called(Worked quantity, string label, string key) =>
+    internal static Worked Called(Worked quantity, string label, string key) =>
         quantity is Named named && named.Label == label ? named : quantity.As(label, key);
 
-    private OpeningFigure MeasureOpening()
+    private OpeningFigure? MeasureOpening()
     {
-        if (opening.Readings is null)
-            return OpeningFigure.Square(Called(Site.Width!, "opening width", "opening/width"), Called(Site.Height!, "opening height", "opening/height"), "by the layout");
-        var figure = OpeningFigure.Of(opening, standard, findings);
-        if (Site is { Width: { } width, Height: { } height })
+        if (tape.All.Count == 0 && Site is { Width: { } laidWidth, Height: { } laidHeight })
+            return OpeningFigure.Square(Called(laidWidth, "opening width", "opening/width"), Called(laidHeight, "opening height", "opening/height"), "by the layout");
+        var figure = OpeningFigure.Of(Site, tape, standard, findings);
+        if (figure is not null && Site is { Width: { } width, Height: { } height })
         {
             var limit = standard[Settings.ReadingTolerance].Length * 2;
             if (Length.Abs(figure.Width.Length - width.Length) > limit || Length.Abs(figure.Height.Length - height.Length) > limit)
@@ -138,22 +146,24 @@ internal sealed class FrontSizing
 
     /// <summary>Edges of the front as asked for, from the opening's bottom left corner.</summary>
     public (Length Left, Length Right) NaturalEdges => LapsOver
-        ? (Figure.Offset.X - reach[Side.Left].Length, Figure.Offset.X + Figure.Width.Length + reach[Side.Right].Length)
-        : (Figure.Offset.X + reach[Side.Left].Length, Figure.Offset.X + Figure.Width.Length - reach[Side.Right].Length);
+        ? (Figure!.Offset.X - reach[Side.Left].Length, Figure.Offset.X + Figure.Width.Length + reach[Side.Right].Length)
+        : (Figure!.Offset.X + reach[Side.Left].Length, Figure.Offset.X + Figure.Width.Length - reach[Side.Right].Length);
 
     public Worked FrontWidth => LapsOver
-        ? Figure.Width.PlusBoth(reach[Side.Left], reach[Side.Right]).As("front width", "front/width")
-        : Figure.Width.LessBoth(reach[Side.Left], reach[Side.Right]).As("front width", "front/width");
+        ? Figure!.Width.PlusBoth(reach[Side.Left], reach[Side.Right]).As("front width", "front/width")
+        : Figure!.Width.LessBoth(reach[Side.Left], reach[Side.Right]).As("front width", "front/width");
 
     private Worked FrontHeight => LapsOver
-        ? Figure.Height.PlusBoth(reach[Side.Top], reach[Side.Bottom]).As("front height", "front/height")
-        : Figure.Height.LessBoth(reach[Side.Top], reach[Side.Bottom]).As("front height", "front/height");
+        ? Figure!.Height.PlusBoth(reach[Side.Top], reach[Side.Bottom]).As("front height", "front/height")
+        : Figure!.Height.LessBoth(reach[Side.Top], reach[Side.Bottom]).As("front height", "front/height");
 
     private StepDirection Direction => LapsOver ? StepDirection.Nearest : StepDirection.Down;
 
-    /// <summary>Sizes the leaves. Their places are from the opening's bottom left corner.</summary>
-    public (Worked Width, Worked Height, Worked? Gap, IReadOnlyList<LeafPlan> Leaves) Size(Func<string, StandardInForce, LeafEntry?, StandardInForce> leafStandard)
+    /// <summary>Sizes the leaves. Their places are from the opening's bottom left corner. There are none, and no size, where the opening is not measured.</summary>
+    public (Worked? Width, Worked? Height, Worked? Gap, IReadOnlyList<LeafPlan> Leaves) Size(Func<string, StandardInForce, LeafEntry?, StandardInForce> leafStandard)
     {
+        if (Figure is null)
+            return (null, null, null, []);
         var width = FrontWidth;
         var height = FrontHeight;
         if (!width.Amount.IsPositive || !height.Amount.IsPositive)
@@ -240,7 +250,7 @@ internal sealed class FrontSizing
             leaves.Add(new(path, $"{Label}{LeafNames.Code(names[i])}", LeafNames.Words(names[i], count, entry.Hinge), widths[i], leafHeight, entry.Hinge, false,
                 entry.Design ?? doors.Design, leafStandard(path, standard, entry), place, rabbeted)
             {
-                Tapers = doors.Mount == Mount.Inset && opening.Readings?.Fit == OutOfSquareFit.PlaneToFit ? Figure.Tapers : new Dictionary<Side, Length>(),
+                Tapers = doors.Mount == Mount.Inset && opening.Readings?.Fit == OutOfSquareFit.PlaneToFit ? Figure!.Tapers : new Dictionary<Side, Length>(),
             });
             x += widths[i].Length + (doors.Lapped ? -standard[Settings.Lap].Length : gap?.Length ?? default);
         }
@@ -262,7 +272,7 @@ internal sealed class FrontSizing
         return false;
     }
 
-    private Length Bottom() => Figure.Offset.Y + (LapsOver ? -reach[Side.Bottom].Length : reach[Side.Bottom].Length);
+    private Length Bottom() => Figure!.Offset.Y + (LapsOver ? -reach[Side.Bottom].Length : reach[Side.Bottom].Length);
 
     private void CheckHinges(DoorFilling doors, IReadOnlyList<string> names)
     {
@@ -393,7 +403,7 @@ internal sealed class FrontSizing
             };
             return new EdgeReach(side, ReachOn(side), reach[side], edge.Beyond, reveal, edge.Neighbours);
         }).ToList();
-        var figure = Figure.Corners;
+        var figure = Figure!.Corners;
         CornerReach[] corners =
         [
             new(Side.Bottom, Side.Left, figure[0].X - Outline.X, figure[0].Y - Outline.Y),
@@ -404,9 +414,10 @@ internal sealed class FrontSizing
         return (edges, corners);
     }
 
-    /// <summary>How far the front reaches past the used rectangle on that side: overlay when positive, gap when negative.</summary>
+    /// <summary>How far the front reaches past the used rectangle on that side: overlay when positive, gap when negative. What is asked for, where the opening is not measured.</summary>
     public Length ReachOn(Side side) => side switch
     {
+        _ when Figure is null => LapsOver ? reach[side].Length : -reach[side].Length,
         Side.Left => Figure.Offset.X - Outline.X,
         Side.Right => Outline.Right - Figure.Offset.X - Figure.Width.Length,
         Side.Top => Outline.Top - Figure.Offset.Y - Figure.Height.Length,

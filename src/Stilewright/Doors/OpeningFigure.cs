@@ -20,55 +20,35 @@ public sealed record OpeningFigure(
         width, height, default, new Rectangle(default, default, width.Length, height.Length).Corners, null, reason);
 
     /// <summary>
-    /// The figure that tape readings make. lean = (D1² − D2² + left² − right²) / (4 × mean width), which with equal heights is
+    /// The figure that tape readings make, or null where neither they nor the layout give both width and height, which a finding tells.
+    /// lean = (D1² − D2² + left² − right²) / (4 × mean width), which with equal heights is
     /// (D1² − D2²) / (4 × width): exact where the bottom is level and the heights are taken plumb.
     /// </summary>
-    internal static OpeningFigure Of(Opening opening, StandardInForce standard, List<Finding> findings)
+    /// <remarks>An end that was not read is taken as the nearest reading of its kind; where nothing of a kind was read, the layout's figure holds.</remarks>
+    internal static OpeningFigure? Of(OpeningSite site, TapeReadings tape, StandardInForce standard, List<Finding> findings)
     {
-        var readings = opening.Readings!;
+        var opening = site.Opening;
         var inset = opening.Filling.Mount == Mount.Inset;
-        var place = new Place(opening.Id, "readings");
+        var fit = opening.Readings?.Fit ?? OutOfSquareFit.Upright;
         var tolerance = standard[Settings.ReadingTolerance].Length;
+        Place At(string? field = null) => new(opening.Id, field is null ? "readings" : $"readings/{field}");
 
-        Given Read(string key, string label, LengthEntry entry) =>
-            new($"opening/{key}", label, entry.Value, new(OriginKind.Opening, $"{opening.Id}/readings/{key}"));
-
-        var widths = readings.Widths;
-        var heights = readings.Heights;
-        var top = Read("width.top", widths.Count == 1 ? "opening width" : "width at the top", widths[0]);
-        var bottom = widths.Count == 1 ? top : Read("width.bottom", "width at the bottom", widths[^1]);
-        var left = Read("height.left", heights.Count == 1 ? "opening height" : "height at the left", heights[0]);
-        var right = heights.Count == 1 ? left : Read("height.right", "height at the right", heights[^1]);
-
-        // A middle reading tells how far the members bow; each of the two is taken to bow by half.
-        Worked? Bow(IReadOnlyList<LengthEntry> three, string key, string label, Worked first, Worked last)
+        if ((tape.Widths.Start ?? site.Width) is not { } top || (tape.Widths.End ?? site.Width) is not { } bottom
+            || (tape.Heights.Start ?? site.Height) is not { } left || (tape.Heights.End ?? site.Height) is not { } right)
         {
-            if (three.Count != 3)
-                return null;
-            var middle = Read(key, label, three[1]);
-            var mean = first.Equals(last) ? first : (first + last) / 2;
-            var bow = (middle - mean).As("bow", $"{key}.bow");
-            if (Length.Abs(bow.Length) > tolerance)
-            {
-                findings.Add(new(Rules.Bowed, place,
-                    $"The {label} is {middle}, the ends make {mean}: a bow of {Length.Abs(bow.Length)} {(bow.Amount.IsNegative ? "inwards" : "outwards")}.",
-                    $"Straighten the member if it can be, or expect the gap to vary by that."));
-            }
-
-            return bow;
+            findings.Add(NotMeasured());
+            return null;
         }
 
-        var widthBow = Bow(widths, "width.middle", "width in the middle", top, bottom);
-        var heightBow = Bow(heights, "height.middle", "height in the middle", left, right);
+        var widthBow = Bow(tape.Widths, "widthMiddle");
+        var heightBow = Bow(tape.Heights, "heightMiddle");
 
         var halfDifference = ((bottom - top) / 2).As("half the taper", "opening/taper");
         var tapered = top.Length != bottom.Length;
         Worked? lean = null;
-        if (readings is { Rising: { } rising, Falling: { } falling })
+        if (tape is { Rising: { } one, Falling: { } two })
         {
-            var one = Read("rising", "rising diagonal", rising);
-            var two = Read("falling", "falling diagonal", falling);
-            var meanWidth = tapered ? ((top + bottom) / 2).As("mean width", "opening/width.mean") : (Worked)top;
+            var meanWidth = tapered ? ((top + bottom) / 2).As("mean width", "opening/width.mean") : top;
             var squares = (one * one) - (two * two);
             if (left.Length != right.Length)
                 squares = squares + (left * left) - (right * right);
@@ -77,12 +57,12 @@ public sealed record OpeningFigure(
         }
         else if (inset)
         {
-            findings.Add(new(Rules.NoDiagonalsInset, place,
+            findings.Add(new(Rules.NoDiagonalsInset, At(tape.Rising is null ? "rising" : "falling"),
                 $"An inset front of {opening.Id} is sized without diagonals; the opening may lean.", $"Take both diagonals, corner to corner, before cutting."));
         }
         else
         {
-            findings.Add(new(Rules.NoDiagonalsOverlay, place,
+            findings.Add(new(Rules.NoDiagonalsOverlay, At(tape.Rising is null ? "rising" : "falling"),
                 $"No diagonals were taken; the overlay may differ from corner to corner.", $"Take both diagonals."));
         }
 
@@ -94,7 +74,7 @@ public sealed record OpeningFigure(
             new(topLeftX?.Length ?? default, left.Length),
         ];
 
-        var around = !inset || readings.Fit == OutOfSquareFit.PlaneToFit;
+        var around = !inset || fit == OutOfSquareFit.PlaneToFit;
         var square = topLeftX is null && left.Length == right.Length;
         var rectangleLeft = topLeftX is null ? null : around
             ? (Worked)new Least([Zero("bottom left corner"), topLeftX]) : new Greatest([Zero("bottom left corner"), topLeftX]);
@@ -111,11 +91,57 @@ public sealed record OpeningFigure(
         var offset = new Point(
             (rectangleLeft?.Length ?? default) - (Counts(widthBow) ? widthBow!.Length / 2 : default),
             -(Counts(heightBow) ? heightBow!.Length / 2 : default));
-        var reason = square && !Counts(widthBow) && !Counts(heightBow)
-            ? lean is null ? "as measured; squareness not read" : "as measured, and square"
-            : readings.Fit == OutOfSquareFit.PlaneToFit && inset ? "the largest reading, to be planed to the opening"
-            : around ? "the smallest upright rectangle round the opening" : "the largest upright rectangle inside the opening";
-        return new(width.As("opening width", "opening/width"), height.As("opening height", "opening/height"), offset, corners, lean, reason);
+        return new(
+            FrontSizing.Called(width, "opening width", "opening/width"), FrontSizing.Called(height, "opening height", "opening/height"),
+            offset, corners, lean, Reason());
+
+        Finding NotMeasured()
+        {
+            var (lacksWidth, lacksHeight) = (!tape.Widths.IsRead && site.Width is null, !tape.Heights.IsRead && site.Height is null);
+            var onlyDiagonals = lacksWidth && lacksHeight && tape.All.Count > 0 ? " Diagonals alone make no size." : "";
+            return (lacksWidth, lacksHeight) switch
+            {
+                (true, true) => new(Rules.NotMeasured, At(), $"Neither its width nor its height is read yet, and no layout gives them.{onlyDiagonals}",
+                    $"Measure the width at the top and the height at the left at least, and enter them; or enter the face's layout."),
+                (true, _) => new(Rules.NotMeasured, At("widthTop"), $"Its width is not read yet, and no layout gives it.",
+                    $"Measure the width at the top at least, and enter it."),
+                _ => new(Rules.NotMeasured, At("heightLeft"), $"Its height is not read yet, and no layout gives it.",
+                    $"Measure the height at the left at least, and enter it."),
+            };
+        }
+
+        // A middle reading tells how far the members bow; each of the two is taken to bow by half.
+        Worked? Bow(TapeReadings.Kind kind, string field)
+        {
+            if (kind is not { First: { } first, Middle: { } middle, Last: { } last })
+                return null;
+            var mean = (first + last) / 2;
+            var bow = (middle - mean).As("bow", $"{middle.Key}.bow");
+            if (Length.Abs(bow.Length) > tolerance)
+            {
+                findings.Add(new(Rules.Bowed, At(field),
+                    $"The {middle.Label} is {middle}, the ends make {mean}: a bow of {Length.Abs(bow.Length)} {(bow.Amount.IsNegative ? "inwards" : "outwards")}.",
+                    $"Straighten the member if it can be, or expect the gap to vary by that."));
+            }
+
+            return bow;
+        }
+
+        string Reason()
+        {
+            var read = (tape.Widths.IsRead, tape.Heights.IsRead) switch
+            {
+                (true, true) => "as measured",
+                (true, false) => "width as measured, height by the layout",
+                (false, true) => "height as measured, width by the layout",
+                _ => "by the layout",
+            };
+            if (square && !Counts(widthBow) && !Counts(heightBow))
+                return lean is null ? $"{read}; squareness not read" : $"{read}, and square";
+            var rectangle = fit == OutOfSquareFit.PlaneToFit && inset ? "the largest reading, to be planed to the opening"
+                : around ? "the smallest upright rectangle round the opening" : "the largest upright rectangle inside the opening";
+            return tape.Widths.IsRead && tape.Heights.IsRead ? rectangle : $"{rectangle}; {read}";
+        }
 
         // A bow outwards must be covered, a bow inwards must be cleared; the other kind changes nothing.
         bool Counts(Worked? bow) => bow is not null && (around ? bow.Amount.IsPositive : bow.Amount.IsNegative);
@@ -143,7 +169,7 @@ public sealed record OpeningFigure(
             var amount = Length.Abs(read.Length - expected.Length);
             if (amount > tolerance)
             {
-                findings.Add(new(Rules.ReadingsContradict, place,
+                findings.Add(new(Rules.ReadingsContradict, At(),
                     $"The diagonals are {one.Length} and {two.Length}, but widths and heights call for about {Rounded(expected.Length)}: {Rounded(amount)} apart.",
                     $"One reading is wrong. Measure the diagonals again, corner to corner, then the widths."));
             }

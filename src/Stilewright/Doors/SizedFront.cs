@@ -19,14 +19,18 @@ public sealed record EdgeReach(Side Side, Length Reach, Worked Rule, BeyondKind 
 /// <param name="Path">The opening's id.</param>
 /// <param name="Label">Bench and opening, such as <c>7·2</c>.</param>
 /// <param name="Mount">How it sits; null for a loose front.</param>
-/// <param name="Figure">The opening's figure; null for a loose front.</param>
-/// <param name="Width">Width of the front before it is put on the cutting step.</param>
-/// <param name="Height">Height of the front before it is put on the cutting step.</param>
+/// <param name="Figure">The opening's figure; null for a loose front, and where the opening is not measured.</param>
+/// <param name="Width">Width of the front before it is put on the cutting step; null where the opening is not measured.</param>
+/// <param name="Height">Height of the front before it is put on the cutting step; null where the opening is not measured.</param>
 /// <param name="Gap">The air between leaves that results; null for one leaf or lapped leaves.</param>
 /// <param name="Place">Its place on the face, from the bottom left of the frame; null where no layout tells.</param>
 public sealed record SizedFront(
-    string Path, string Label, string Name, Mount? Mount, OpeningFigure? Figure, Worked Width, Worked Height, Worked? Gap,
-    IReadOnlyList<EdgeReach> Edges, IReadOnlyList<CornerReach> Corners, Rectangle? Place, IReadOnlyList<SizedLeaf> Leaves);
+    string Path, string Label, string Name, Mount? Mount, OpeningFigure? Figure, Worked? Width, Worked? Height, Worked? Gap,
+    IReadOnlyList<EdgeReach> Edges, IReadOnlyList<CornerReach> Corners, Rectangle? Place, IReadOnlyList<SizedLeaf> Leaves)
+{
+    /// <summary>What is known of an opening that cannot be sized yet; null where it can be.</summary>
+    public UnmeasuredOpening? Unmeasured { get; init; }
+}
 
 /// <summary>One leaf: a door, a drawer front or a panel, and its parts.</summary>
 /// <param name="Path">Opening and leaf, such as <c>hall-lower/leaf.left</c>.</param>

@@ -13,6 +13,9 @@ public static class Rules
     public static Rule NoRoom { get; } = new("layout.no-room", CannotBuild,
         "The spaces and members of a layout leave nothing for an opening", "Make a given space smaller", Geometry);
 
+    public static Rule NotMeasured { get; } = new("opening.not-measured", CannotBuild,
+        "Neither the tape nor a layout gives the width or the height of an opening", "Measure it and enter the reading, or enter the layout", Geometry);
+
     public static Rule LayoutDiffers { get; } = new("opening.layout-differs", Caution,
         "Tape readings differ from the layout by more than twice the tolerance of readings", "Measure again, or correct the layout", Practice);
 
@@ -55,6 +58,9 @@ public static class Rules
 
     public static Rule OutOfLine { get; } = new("front.out-of-line", Caution,
         "Edges of fronts in one column stand out of line", "Give the fronts one column name so that they are kept in line", Practice);
+
+    public static Rule ColumnNotMeasured { get; } = new("front.column-not-measured", Caution,
+        "A front is kept in line with one whose opening is not measured", "Measure the other opening before this front is cut", Geometry);
 
     public static Rule ToeNotchCovered { get; } = new("front.toe-notch-covered", Caution,
         "A front reaches down over the toe notch of the outer stile", "Raise the bottom edge, or lower the notch", Geometry);
@@ -208,9 +214,9 @@ public static class Rules
     /// <summary>All rules, in the order of the work.</summary>
     public static IReadOnlyList<Rule> All { get; } =
     [
-        NoRoom, LayoutDiffers, ReadingsContradict, NoDiagonalsOverlay, NoDiagonalsInset, Bowed,
+        NoRoom, NotMeasured, LayoutDiffers, ReadingsContradict, NoDiagonalsOverlay, NoDiagonalsInset, Bowed,
         NeighboursUnknown, NeighboursCollide, BeyondFrame, MemberUnknown, NothingToShare, OverlayBelowLeast, OverlayUnexplained,
-        WallClearance, OutOfLine, ToeNotchCovered, LipCoversNothing, NothingLeft, BankTooTall,
+        WallClearance, OutOfLine, ColumnNotMeasured, ToeNotchCovered, LipCoversNothing, NothingLeft, BankTooTall,
         HingedToNothing, NoGapInPair, DesignMissing, NarrowerThanFrame, LightTooSmall, DrawerTooLow, DrawerMadeSlab,
         StilesWithoutHand, MidRailMisplaced, NoSuchLight, WideUndivided, TallUndivided, UnequalTrim, UnequalMitre,
         ArchOnMitre, ArchTooHigh, ArchCannotBeDrawn, CrownThin, ShortGrain, InsideRadius, RaiseClosesToPoint, PatternFits, NoPatternFits, MidStileUnderArch, CopeTooLong, JointTooLong, StockOutsideCutters, NoRaise, FinalTooThin,

@@ -61,12 +61,14 @@ public sealed record Differences(IReadOnlyList<Change> OnPaper, IReadOnlyList<Ch
             yield return new BenchChange(was, now.Bench);
 
         var parts = now.Parts.ToDictionary(part => part.Path);
-        string[] withheld = [.. project.Fronts.SelectMany(front => front.Leaves).Where(leaf => leaf.IsWithheld).Select(leaf => leaf.Path + "/")];
+        // A front without a leaf could not be sized, so all that it had is withheld.
+        string[] withheld = [.. project.Fronts.SelectMany(front => front.Leaves.Count == 0 ? [front.Path + "/"]
+            : front.Leaves.Where(leaf => leaf.IsWithheld).Select(leaf => leaf.Path + "/"))];
         foreach (var part in was.Parts)
         {
             if (!parts.Remove(part.Path, out var today))
             {
-                yield return new PartGone(part, withheld.Any(leaf => part.Path.StartsWith(leaf, StringComparison.Ordinal)));
+                yield return new PartGone(part, withheld.Any(path => part.Path.StartsWith(path, StringComparison.Ordinal)));
                 continue;
             }
 

@@ -9,16 +9,20 @@ public sealed record Opening(
     [Meaning("What closes it")] Filling Filling,
     [Meaning("The number chalked on its parts; absent, its place among the fronts of the bench"), Between(1, 999), UniqueWithin(typeof(Project), "front")] int? Number,
     string? Name,
-    [Meaning("Tape readings; absent, the layout's figures hold")] Readings? Readings,
+    [Meaning("Tape readings; where none of a kind was taken, the layout's figure holds")] Readings? Readings,
     [Meaning("What lies beyond each edge, where no layout tells")] Surroundings? Beside,
     [Meaning("Fronts of one name are kept in line: one width, one centre")] string? Column,
     [Meaning("A bead round the inside of this opening, which makes it smaller on each edge"), Between(0, 2)] LengthEntry? Bead,
     [Meaning("Settings that differ at this opening")] SettingValues Overrides);
 
-[Meaning("Tape readings of an opening, all seen from the front")]
+[Meaning("Tape readings of an opening, seen from the front, each entered when it is taken; an end that is not read is taken as the nearest reading of its kind")]
 public sealed record Readings(
-    [Meaning("Width: one reading, or top and bottom, or top, middle and bottom"), Between(1, 3)] IReadOnlyList<LengthEntry> Widths,
-    [Meaning("Height: one reading, or left and right, or left, middle and right"), Between(1, 3)] IReadOnlyList<LengthEntry> Heights,
+    [Meaning("Width at the top"), Between(0, 120, Above = true)] LengthEntry? WidthTop = null,
+    [Meaning("Width in the middle; tells a bow where both ends are read too"), Between(0, 120, Above = true)] LengthEntry? WidthMiddle = null,
+    [Meaning("Width at the bottom"), Between(0, 120, Above = true)] LengthEntry? WidthBottom = null,
+    [Meaning("Height at the left"), Between(0, 120, Above = true)] LengthEntry? HeightLeft = null,
+    [Meaning("Height in the middle; tells a bow where both ends are read too"), Between(0, 120, Above = true)] LengthEntry? HeightMiddle = null,
+    [Meaning("Height at the right"), Between(0, 120, Above = true)] LengthEntry? HeightRight = null,
     [Meaning("Diagonal from bottom left to top right"), Between(0, 680, Above = true)] LengthEntry? Rising = null,
     [Meaning("Diagonal from bottom right to top left"), Between(0, 680, Above = true)] LengthEntry? Falling = null,
     [Meaning("How an inset front meets an opening that is out of square")] OutOfSquareFit Fit = OutOfSquareFit.Upright);

@@ -9,9 +9,23 @@ public static class FrontWords
     /// <summary>"7·2 Lower doors", or the label alone.</summary>
     public static string Name(SizedFront front) => front.Name.Length == 0 ? front.Label : $"{front.Label} {front.Name}";
 
-    /// <summary>Size of the opening and why it is taken.</summary>
+    /// <summary>Size of the opening and why it is taken, or what of it is not read yet; null for a loose front.</summary>
     public static string? Opening(SizedFront front, TradeWords figures) =>
-        front.Figure is { } figure ? $"{figures.Size(figure.Width, figure.Height)}, {figure.Reason}" : null;
+        front.Figure is { } figure ? $"{figures.Size(figure.Width, figure.Height)}, {figure.Reason}" : Unmeasured(front, figures);
+
+    /// <summary>"not measured yet, height not read; width at the top 23 3/4"; null where the opening is measured.</summary>
+    public static string? Unmeasured(SizedFront front, TradeWords figures)
+    {
+        if (front.Unmeasured is not { } opening)
+            return null;
+        var lacks = (opening.LacksWidth, opening.LacksHeight) switch
+        {
+            (true, true) => "width and height not read",
+            (true, _) => "width not read",
+            _ => "height not read",
+        };
+        return string.Join("; ", [$"not measured yet, {lacks}", .. opening.Read.Select(reading => $"{reading.Label} {figures.Of(reading)}")]);
+    }
 
     /// <summary>How far an opening leans; null where it stands upright or was not measured so.</summary>
     public static string? Lean(SizedFront front, TradeWords figures) => front.Figure?.Lean is { } lean && !lean.Amount.IsZero
@@ -19,7 +33,7 @@ public static class FrontWords
 
     /// <summary>Size of the front, how it sits and the gap of its leaves.</summary>
     public static string Size(SizedFront front, TradeWords figures) =>
-        $"{figures.Size(front.Width, front.Height)}{(front.Mount is { } mount ? $", {TradeWords.Words(mount)}" : "")}"
+        $"{(front is { Width: { } width, Height: { } height } ? figures.Size(width, height) : "size not known yet")}{(front.Mount is { } mount ? $", {TradeWords.Words(mount)}" : "")}"
         + $"{(front.Gap is { } gap ? $", {figures.Of(gap)} between its leaves" : "")}";
 
     /// <summary>Where the front stands on its face; null where no layout tells.</summary>

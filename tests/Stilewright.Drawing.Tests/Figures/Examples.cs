@@ -22,7 +22,7 @@ internal static class Examples
                     [
                         new("hole", new DoorFilling(Mount.Overlay,
                             [new(HingeSide.Left, null, null, null, SettingValues.None), new(HingeSide.Right, null, null, null, SettingValues.None)], "plain"),
-                            null, null, new([In("24 1/2")], [In("30 1/4")]), null, null, null, SettingValues.None),
+                            null, null, new(In("24 1/2"), HeightLeft: In("30 1/4")), null, null, null, SettingValues.None),
                     ], []),
                 ]),
             ], null, [], [], [], SettingValues.None),

@@ -115,29 +115,32 @@ internal sealed class CourseMaker(IReadOnlyList<int> choices, LengthUnit written
         id, OneIn(4) ? Drawers() : Doors(), null, null, measured ? Readings() : null, measured && OneIn(2) ? Beside() : null,
         OneIn(4) ? "column" : null, OneIn(6) ? Between(2, 8) : null, SettingValues.None);
 
+    // Any of the readings of a kind may be missing, and now and then all of them.
     private Readings Readings()
     {
-        LengthEntry[] Three(LengthEntry first) => OneOf(1, 2, 3) switch
-        {
-            1 => [first],
-            2 => [first, Moved(first)],
-            _ => [first, Moved(first), Moved(first)],
-        };
-
-        var widths = Three(Between(160, 640));
-        var heights = Three(Between(96, 720));
+        var (width, height) = (Between(160, 640), Between(96, 720));
+        var (widths, heights) = (Three(width), Three(height));
         var (rising, falling) = ((LengthEntry?)null, (LengthEntry?)null);
         if (!WithoutDiagonals && OneIn(2))
         {
-            var square = (widths[0].Value.Inches * widths[0].Value.Inches) + (heights[0].Value.Inches * heights[0].Value.Inches);
+            var square = (width.Value.Inches * width.Value.Inches) + (height.Value.Inches * height.Value.Inches);
             var diagonal = Length.FromInches(Fraction.FromDouble(Math.Sqrt(square.ToDouble()))).OnStep(Length.FromInches(new(1, 16)), StepDirection.Nearest);
             rising = Write(diagonal + Length.FromInches(new(Choose(5) - 2, 16)));
             falling = Write(diagonal + Length.FromInches(new(Choose(5) - 2, 16)));
         }
 
-        return new(widths, heights, rising, falling, OneIn(4) ? OutOfSquareFit.PlaneToFit : OutOfSquareFit.Upright);
+        return new(widths[0], widths[1], widths[2], heights[0], heights[1], heights[2], rising, falling, OneIn(4) ? OutOfSquareFit.PlaneToFit : OutOfSquareFit.Upright);
 
-        LengthEntry Moved(LengthEntry entry) => Write(entry.Value + Length.FromInches(new(Choose(5) - 2, 16)));
+        LengthEntry?[] Three(LengthEntry first)
+        {
+            if (OneIn(16))
+                return [null, null, null];
+            LengthEntry?[] read = [OneIn(2) ? first : Moved(first), Moved(first), Moved(first)];
+            var known = 1 + Choose(7);
+            return [.. read.Select((entry, i) => (known & (1 << i)) == 0 ? null : entry)];
+        }
+
+        LengthEntry? Moved(LengthEntry entry) => Write(entry.Value + Length.FromInches(new(Choose(5) - 2, 16)));
     }
 
     private Surroundings Beside() => new(

@@ -39,6 +39,8 @@ internal static class FrontRuleCases
             () => Wall("3/4"), () => Wall("3/4", HingeSide.Right), "hinged away from the wall"),
         // Upper edges: 15 + 3/8 against 14 15/16 + 3/8.
         new(Rules.OutOfLine, Caution, "upper", ["1/16 in out of line with 7·2"], () => Column("14 15/16"), () => Column("14 31/32")),
+        new(Rules.ColumnNotMeasured, Caution, "upper", ["without 7·2", "Measure 7·2"],
+            () => InColumn(new(WidthTop: In("15"))), () => InColumn(new(WidthTop: In("15"), HeightLeft: In("20")))),
         // The front's edge lies 1 1/2 − 3/8 = 1 1/8 above the frame's, the notch ends at its height less 4.
         new(Rules.ToeNotchCovered, Caution, "hole/leaf", ["hangs 1/32 in below"], () => Toe("5 5/32"), () => Toe("5 1/8")),
         new(Rules.LipCoversNothing, CannotBuild, "hole", ["lip of 1/8 in less 1/8 in"], () => Lip("1/8"), () => Lip("5/32")),
@@ -94,4 +96,7 @@ internal static class FrontRuleCases
 
     private static Breakdown End(string frameEdge, EndReach reach = EndReach.Floor, string toe = "4") => Break(Faces(SettingValues.None,
         new Face("face", FaceSide.LeftEnd, null, [], [new AppliedEnd("end", In(frameEdge == "0" ? "24" : "1"), In("34"), In(frameEdge), "plain", null, null, SettingValues.None, reach, In(toe))])));
+
+    private static Breakdown InColumn(Readings lower) => Break(Course(Design(), SettingValues.None,
+        Opening("15", "20", Single(), "upper") with { Column = "a" }, Hole(Single(), "lower") with { Column = "a", Readings = lower }));
 }

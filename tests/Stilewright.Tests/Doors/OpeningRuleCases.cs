@@ -16,6 +16,14 @@ internal static class OpeningRuleCases
         new(Rules.NoRoom, CannotBuild, "face", ["leave 0 in × 17 in"], () => Laid("3", Hole(Single())), () => Laid("3 1/32", Hole(Single())), "outer members"),
         new(Rules.NoRoom, CannotBuild, "hole", ["leave 0 in × 2 in"],
             () => Laid("18", Hole(Single()) with { Bead = In("7 1/2") }), () => Laid("18", Hole(Single()) with { Bead = In("7 15/32") }), "bead"),
+        new(Rules.NotMeasured, CannotBuild, "hole", ["Neither its width nor its height is read", "the width at the top and the height at the left"],
+            () => Measured(null), () => Laid("18", Hole(Single()))),
+        new(Rules.NotMeasured, CannotBuild, "hole", ["Its width is not read", "Measure the width at the top"],
+            () => Measured(new(HeightRight: In("20"))), () => Measured(new(WidthMiddle: In("15"), HeightRight: In("20"))), "width"),
+        new(Rules.NotMeasured, CannotBuild, "hole", ["Its height is not read", "Measure the height at the left"],
+            () => Measured(new(WidthBottom: In("15"))), () => Measured(new(WidthBottom: In("15"), HeightMiddle: In("20"))), "height"),
+        new(Rules.NotMeasured, CannotBuild, "hole", ["Diagonals alone make no size"],
+            () => Measured(new(Rising: In("25"), Falling: In("25"))), () => Laid("18", Hole(Single()) with { Readings = new(Rising: In("25"), Falling: In("25")) }), "diagonals"),
         // 18 − 3 = 15 by the layout; twice the tolerance of 1/16 is 1/8.
         new(Rules.LayoutDiffers, Caution, "hole", ["Measured 15 5/32 in × 17 in", "layout 15 in × 17 in"],
             () => Laid("18", Opening("15 5/32", "17", Single())), () => Laid("18", Opening("15 1/8", "17", Single()))),
@@ -42,10 +50,13 @@ internal static class OpeningRuleCases
             : opening with { Readings = opening.Readings! with { Rising = In(diagonal), Falling = In(diagonal) } }));
     }
 
+    private static Breakdown Measured(Readings? readings) =>
+        Break(Course(Design(), SettingValues.None, Hole(Single()) with { Readings = readings }));
+
     private static Breakdown Middle(string width)
     {
         var opening = Opening("15", "20", Single());
         return Break(Course(Design(), SettingValues.None,
-            opening with { Readings = opening.Readings! with { Widths = [In("15"), In(width), In("15")] } }));
+            opening with { Readings = opening.Readings! with { WidthMiddle = In(width), WidthBottom = In("15") } }));
     }
 }

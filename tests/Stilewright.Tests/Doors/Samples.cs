@@ -25,7 +25,7 @@ internal static class Samples
     public static DoorFilling Pair(Mount mount = Mount.Overlay) => new(mount, [Leaf(HingeSide.Left), Leaf(HingeSide.Right)], "plain");
 
     public static Opening Opening(string width, string height, Filling filling, string id = "hole") => new(
-        id, filling, null, null, new([In(width)], [In(height)]), null, null, null, SettingValues.None);
+        id, filling, null, null, new(In(width), HeightLeft: In(height)), null, null, null, SettingValues.None);
 
     public static Course Course(DoorDesign design, SettingValues overrides, params IReadOnlyList<Opening> openings) => new(
         "course", "Course", "inch", LengthUnit.Inch, [design],

@@ -79,7 +79,7 @@ public class SizingTests
         var opening = Opening("15", "20", Single(mount: mount));
         var leaf = Break(Course(Design(), SettingValues.None, opening with
         {
-            Readings = opening.Readings! with { Widths = [In("15"), In("15 1/8")], Heights = [In("20"), In("20 1/4")] },
+            Readings = opening.Readings! with { WidthBottom = In("15 1/8"), HeightRight = In("20 1/4") },
         })).Leaves.Single();
         Is(width, leaf.Width.Length);
         Is(height, leaf.Height.Length);
@@ -95,7 +95,7 @@ public class SizingTests
         var opening = Opening("15", "20", Single(mount: mount));
         Is(width, Break(Course(Design(), SettingValues.None, opening with
         {
-            Readings = opening.Readings! with { Widths = [In("15"), In(middle), In("15")] },
+            Readings = opening.Readings! with { WidthMiddle = In(middle), WidthBottom = In("15") },
         })).Leaves.Single().Width.Length);
     }
 
@@ -129,7 +129,7 @@ public class SizingTests
             new(Opening: Hole(Ruled(new(Left: new ToFrameEdge(), Right: new ShareMember())), "one")),
             new(Opening: Hole(Ruled(new(Left: new ShareMember(), Right: new ToFrameEdge())), "two")),
         ], In("1 1/2"), [])))))).Fronts.ToList();
-        Assert.All(fronts, front => Is("16 15/16", front.Width.Length));
+        Assert.All(fronts, front => Is("16 15/16", front.Width!.Length));
         Is("1 1/4", fronts[0].Edges.Single(edge => edge.Side == Side.Left).Reach);
         Is("11/16", fronts[0].Edges.Single(edge => edge.Side == Side.Right).Reach);
         Is("11/16", fronts[1].Edges.Single(edge => edge.Side == Side.Left).Reach);

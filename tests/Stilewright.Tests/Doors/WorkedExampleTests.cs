@@ -19,8 +19,8 @@ public class WorkedExampleTests
     public void Common_practice_no_source_overlay_front_and_pair()
     {
         var front = ArchedPair("0").Fronts.Single();
-        Assert.Equal(26.Inches, front.Width.Length);
-        Assert.Equal(32.Inches, front.Height.Length);
+        Assert.Equal(26.Inches, front.Width!.Length);
+        Assert.Equal(32.Inches, front.Height!.Length);
         Assert.All(front.Leaves, leaf => Assert.Equal((13.Inches, 32.Inches), (leaf.Width.Length, leaf.Height.Length)));
     }
 
