@@ -224,7 +224,7 @@ internal sealed class LeafDrawing
 
     private void Label(Part part, PaperBox seen, List<SceneNode> nodes)
     {
-        var room = seen.Grown(-InsideMember);
+        var room = BetweenMitres(part, seen).Grown(-InsideMember);
         var isUpright = !part.StandsUpright;
         var isFilling = part.Kind is PartKind.Panel or PartKind.Glass or PartKind.Slab;
         var toLeft = isBack ? 1 - OffMiddle : OffMiddle;
@@ -244,6 +244,15 @@ internal sealed class LeafDrawing
             nodes.AddRange(Drafting.GrainArrow(
                 room, label?.Box ?? new(seen.Centre.X, seen.Centre.Y, 0, 0), grain == GrainDirection.Vertical));
         }
+    }
+
+    // What is left of a member beside the mitres of its ends; all of it where they are square.
+    private PaperBox BetweenMitres(Part part, PaperBox seen)
+    {
+        if (part.Kind is not (PartKind.Stile or PartKind.Rail) || part.Visible.Count != 4)
+            return seen;
+        double[] along = [.. part.Visible.Select(corner => part.StandsUpright ? Y(corner.Y) : X(corner.X)).Order()];
+        return part.StandsUpright ? new(seen.Left, along[1], seen.Width, along[2] - along[1]) : new(along[1], seen.Top, along[2] - along[1], seen.Height);
     }
 
     private IEnumerable<SceneNode> Rabbets()

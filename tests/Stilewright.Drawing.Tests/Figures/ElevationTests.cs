@@ -46,6 +46,22 @@ public sealed class ElevationTests
         }
     }
 
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Openings_that_are_not_measured_are_told_under_the_drawing(bool withAnother)
+    {
+        var course = Examples.Pair();
+        var face = course.Projects[0].Pieces[0].Faces[0];
+        var unread = face.Openings[0] with { Id = "unread", Name = "Doors below", Readings = new(HeightRight: face.Openings[0].Readings!.HeightLeft) };
+        course = course with { Projects = [course.Projects[0] with { Pieces = [course.Projects[0].Pieces[0] with { Faces = [face with { Openings = withAnother ? [face.Openings[0], unread] : [unread] }] }] }] };
+        var scene = FaceElevation.Draw("Face", Breakdown.Of(course, ShippedStandards.Inch).Projects.Single().Faces.Single(), new(8), LengthFormat.InchesTo32, 200);
+        Assert.All([scene.Description, string.Join(' ', Drawn.Texts(scene).Select(text => text.Line.Text))],
+            text => Assert.Contains($"7·{(withAnother ? 2 : 1)} Doors below: not measured yet, width not read; height at the right 30 1/4.", text, StringComparison.Ordinal));
+        Assert.All(Drawn.Texts(scene), text => Assert.True(text.Box is { Left: > -Tolerance, Top: > -Tolerance } box && box.Right < scene.WidthMillimetres + Tolerance && box.Bottom < scene.HeightMillimetres + Tolerance));
+        Assert.Equal(withAnother, scene.Description.Contains("Leaves: 7·1L 12 3/16 × 30 1/4", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Chance_makes_chains_and_leaves_too_small_for_their_labels()
     {

@@ -172,9 +172,10 @@ public class FrameFigureTests
         {
             Assert.Equal(run.Run.Items.Count, run.Items.Count);
             Assert.Equal(run.Items.Select(item => item.X).Append(run.Width), run.Items.Select(item => item.X + item.Width).Prepend(default));
-            // A measured opening on a face with a layout can be the neighbour across a run too, but it has no place.
+            // A measured opening on a face with a layout can be the neighbour across a run too, but it has no place. An opening of the layout
+            // that the tape found larger or smaller stands on the frame as the layout has it, while the frame seen is told by the members.
             var placed = run.Items.OfType<RunFigureFace>()
-                .SelectMany(face => face.Face.Fronts.Where(front => front is { Place: not null, Leaves.Count: > 0 })
+                .SelectMany(face => face.Face.Fronts.Where(front => front is { Place: not null, Leaves.Count: > 0, Figure.Reason: "by the layout" })
                     .Select(front => (Front: front, Place: front.Place!.Value.Shifted(face.FrameX, default))))
                 .ToDictionary(each => each.Front.Path);
             foreach (var (front, place) in placed.Values)
