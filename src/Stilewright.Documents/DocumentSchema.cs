@@ -219,7 +219,7 @@ public static class DocumentSchema
             {
                 properties[setting.Key] = new JsonObject
                 {
-                    ["description"] = $"{setting.Meaning}. As shipped {setting.Inch}{(setting.Kind == SettingKind.Length ? " in" : "")} or {setting.Metric}. Source: {setting.Source}",
+                    ["description"] = $"{setting.Meaning}. As shipped {setting.Inch}{(setting.Kind == SettingKind.Length && !setting.IsWord(setting.Inch) ? " in" : "")} or {setting.Metric}. Source: {setting.Source}",
                     ["anyOf"] = new JsonArray(
                         OfSetting(setting),
                         new JsonObject
@@ -247,6 +247,10 @@ public static class DocumentSchema
 
         private JsonObject OfSetting(Setting setting) => setting switch
         {
+            { Kind: SettingKind.Length, Choices: { } words } => new()
+            {
+                ["anyOf"] = new JsonArray(Refer(LengthName, OfLength), new JsonObject { ["enum"] = new JsonArray([.. words.Select(word => (JsonNode)word)]) }),
+            },
             { Kind: SettingKind.Length } => Refer(LengthName, OfLength),
             { Kind: SettingKind.Count, Choices: { } counts } => new()
             {

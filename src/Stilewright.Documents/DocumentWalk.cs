@@ -204,7 +204,7 @@ internal sealed class DocumentWalk(DocumentFormat format, ErrorList errors)
             || Refuse(path, $"{Quote.Shown(entry.Text)} is too large here", $"write a length {Limits(field.Between!, " in")}, or check its unit");
     }
 
-    private bool TryLength(JsonPiece piece, DocumentPath path, Scope scope, out LengthEntry entry)
+    private bool TryLength(JsonPiece piece, DocumentPath path, Scope scope, out LengthEntry entry, string orWord = "")
     {
         entry = default;
         if (piece.Kind is not (JsonValueKind.String or JsonValueKind.Number))
@@ -219,7 +219,7 @@ internal sealed class DocumentWalk(DocumentFormat format, ErrorList errors)
                 entry = new(piece.Text, parsed.Value);
                 return true;
             case ParseResult<Length>.Failed failed:
-                return Refuse(path, $"the length \"{Quote.Shown(failed.Text)}\" cannot be read at character {failed.Position + 1}", $"expected: {failed.Expected}");
+                return Refuse(path, $"the length \"{Quote.Shown(failed.Text)}\" cannot be read at character {failed.Position + 1}", $"expected: {failed.Expected}{orWord}");
             default:
                 throw new InvalidOperationException();
         }
@@ -343,9 +343,10 @@ internal sealed class DocumentWalk(DocumentFormat format, ErrorList errors)
 
         if (piece.Kind is not (JsonValueKind.String or JsonValueKind.Number))
             return Refuse(path, $"{piece.Words} stands here", $"write the {setting.Label} as text or number, or as an object with \"value\" and \"source\"");
-        if (setting.Kind == SettingKind.Length)
+        if (setting.Kind == SettingKind.Length && !(piece.Kind == JsonValueKind.String && setting.IsWord(piece.Text)))
         {
-            if (!TryLength(piece, path, scope, out var entry))
+            var orWord = setting.Choices is { } words ? $", or {Quote.List([.. words])}" : "";
+            if (!TryLength(piece, path, scope, out var entry, orWord))
                 return false;
             if (entry.Value.IsZero && !setting.MayBeZero)
                 return Refuse(path, $"the {setting.Label} is zero", "write a length above zero");

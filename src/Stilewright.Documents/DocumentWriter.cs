@@ -185,7 +185,7 @@ public static class DocumentWriter
 
     private static void WriteSetting(Utf8JsonWriter writer, Setting setting, SettingValue value, LengthUnit unit)
     {
-        if (setting.Kind == SettingKind.Length)
+        if (setting.Kind == SettingKind.Length && !setting.IsWord(value.Text))
             writer.WriteStringValue(LengthText.Of(value.Text, value.Amount, unit));
         else if (setting.Kind == SettingKind.Count && int.TryParse(value.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var count))
             writer.WriteNumberValue(count);

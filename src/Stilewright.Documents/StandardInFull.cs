@@ -50,7 +50,7 @@ public static class StandardInFull
     private static SettingValue Shipped(Setting setting, HouseStandard standard)
     {
         var text = standard.Base == LengthUnit.Inch ? setting.Inch : setting.Metric;
-        if (setting.Kind != SettingKind.Length)
+        if (setting.Kind != SettingKind.Length || setting.IsWord(text))
             return new(text, Length.Zero, setting.Source.Text);
         var amount = LengthReader.ReadOwn(text, standard.Base);
         return new(LengthText.Of(text, amount, standard.Unit), amount, setting.Source.Text);

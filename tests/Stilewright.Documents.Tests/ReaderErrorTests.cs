@@ -75,6 +75,7 @@ public class ReaderErrorTests
         { "\"heightLeft\": \"29 1/2\"", "\"heightLeft\": \"29 1/2\", \"fit\": \"plane-to-fit\"", Opening + ".readings.fit", "only an inset front", "inset" },
         { "{ \"hinge\": \"left\" }, { \"hinge\": \"right\" }", "{ \"hinge\": \"left\", \"width\": 12 }, { \"hinge\": \"right\", \"width\": 12 }", Opening + ".filling.leaves[1].width", "every leaf has a width", "one leaf" },
         { "{ \"hinge\": \"left\" }, { \"hinge\": \"right\" }]", "{ \"hinge\": \"left\" }], \"lapped\": true", Opening + ".filling.lapped", "need a pair", "two leaves" },
+        { "\"designs\": [", "\"overrides\": { \"panel.clearance-arch\": \"sides\" }, \"designs\": [", "$.overrides['panel.clearance-arch']", "\"sides\"", "or ends" },
         { "{ \"hinge\": \"right\" }]", "{ \"hinge\": \"right\", \"hingedTo\": \"3\" }]", Opening + ".filling.leaves[1].hingedTo", "no leaf \"3\" among 2", "from 1 to 2" },
         { "{ \"hinge\": \"right\" }]", "{ \"hinge\": \"right\", \"overrides\": { \"gap.pair\": \"1/4\" } }]", Opening + ".filling.leaves[1].overrides['gap.pair']", "belongs to the whole front", "overrides of the opening" },
         { "{ \"hinge\": \"right\" }]", "{ \"hinge\": \"right\", \"hingedTo\": \"right\" }]", Opening + ".filling.leaves[1].hingedTo", "hinged to itself", "on the frame" },

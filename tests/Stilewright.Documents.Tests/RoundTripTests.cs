@@ -141,10 +141,23 @@ public class RoundTripTests
             """, written, StringComparison.Ordinal);
     }
 
+    // A setting that is a length or a word is written back as whichever was read.
+    [Theory]
+    [InlineData("\"ends\"", "ends", null)]
+    [InlineData("\"3/32\"", "3/32", 3)]
+    [InlineData("0.09375", "0.09375", 3)]
+    public void The_clearance_at_an_arch_is_a_length_or_a_word(string written, string text, int? thirtySeconds)
+    {
+        var standard = Assert.IsType<DocumentResult<HouseStandard>.Read>(DocumentReader.ReadStandard(
+            Files.Standard.Replace("\"base\": \"in\"", $"\"base\": \"in\", \"settings\": {{ \"panel.clearance-arch\": {written} }}", StringComparison.Ordinal))).Document;
+        Assert.Contains($"\"panel.clearance-arch\": \"{text}\"", Encoding.UTF8.GetString(DocumentWriter.Write(standard)), StringComparison.Ordinal);
+        Assert.Equal(thirtySeconds is { } count ? Length.FromInches(new(count, 32)) : null, new StandardInForce(standard).LengthOrWord(Settings.ClearanceAtArch)?.Length);
+    }
+
     [Fact]
     public void Patterns_of_the_rack_are_written_as_read_and_none_ship()
     {
-        const string Rack = "\"patterns\": [{ \"id\": \"tall\", \"name\": \"Tall\", \"family\": \"cathedral\", \"rise\": \"1 3/4\", \"leastSpan\": \"8\", \"greatestSpan\": \"12\", \"shoulder\": \"3/4\" }]";
+        const string Rack = "\"patterns\": [{ \"id\": \"tall\", \"name\": \"Tall\", \"family\": \"cathedral\", \"rise\": \"1 3/4\", \"leastSpan\": \"8\", \"greatestSpan\": \"12\", \"shoulder\": \"3/4\", \"reverseToCrown\": { \"reverse\": 2, \"crown\": 3 } }]";
         var standard = Assert.IsType<DocumentResult<HouseStandard>.Read>(DocumentReader.ReadStandard(
             Files.Standard.Replace("\"base\": \"in\"", $"\"base\": \"in\", {Rack}", StringComparison.Ordinal))).Document;
         var again = Assert.IsType<DocumentResult<HouseStandard>.Read>(DocumentReader.ReadStandard(DocumentWriter.Write(standard))).Document;

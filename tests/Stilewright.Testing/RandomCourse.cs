@@ -305,13 +305,13 @@ public sealed class RandomCourse
         Dictionary<Setting, SettingValue> values = [];
         foreach (var setting in Settings.All.Where(setting => (ofLeaf ? setting.OfLeaf : setting.Overridable) && Chance(10)))
         {
-            if (setting.Kind != SettingKind.Length)
+            if (setting.Kind != SettingKind.Length || setting.IsWord(setting.Inch) && Chance(50))
             {
                 values[setting] = new(Pick(setting.Choices!), Length.Zero);
                 continue;
             }
 
-            var shipped = LengthReader.ReadOwn(setting.Inch, LengthUnit.Inch);
+            var shipped = setting.IsWord(setting.Inch) ? Length.FromInches(new(1, Sixteenths)) : LengthReader.ReadOwn(setting.Inch, LengthUnit.Inch);
             // A cutting step stays a half or the double of the shipped one.
             var entry = Spell(setting == Settings.Step
                 ? shipped * Pick<Fraction>(new(1, 2), 1, 2)

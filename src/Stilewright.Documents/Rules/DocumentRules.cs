@@ -37,6 +37,7 @@ internal static class DocumentRules
         For<Shop.CutterSet>(StandardRules.GrooveFitsTheStock),
         For<Shop.CutterSet>(StandardRules.StockRangeIsARange),
         For<Shop.RackPattern>(StandardRules.PatternsHaveARangeAndACurve),
+        For<Shop.RackPattern>(StandardRules.PatternsSayOnlyWhatTheirFamilyHas),
         For<Prints.HandedOut>(HandedOutRules.PartsStandOnce),
         For<Shop.Stock>(StandardRules.SandingLeavesWood),
         For<Shop.Stock>(StandardRules.NominalThicknessIsKnown),

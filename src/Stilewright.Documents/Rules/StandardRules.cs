@@ -32,8 +32,14 @@ internal static class StandardRules
             yield return new(path.Field("leastSpan"), "the least span is more than the greatest", "exchange the two");
         if (pattern.Family == ArchFamily.Drawn)
             yield return new(path.Field("family"), "the rack takes no drawn curves, since a pattern is told by family, rise and shoulder", "name its family, or leave the pattern out");
-        else if (pattern.Hard is var hard && ArchFamilies.Draw(pattern.Family, new(hard.GreatestSpan, hard.Rise, hard.Shoulder)) is ArchResult.Refused)
+        else if (ArchFamilies.Draw(pattern.Family, pattern.Hard.Sizes) is ArchResult.Refused)
             yield return new(path.Field("rise"), "no arch of this family has this rise and these shoulders over the greatest span", "measure all three on the pattern");
+    }
+
+    public static IEnumerable<RuleFault> PatternsSayOnlyWhatTheirFamilyHas(RackPattern pattern, DocumentPath path)
+    {
+        if (pattern.ReverseToCrown is not null && pattern.Family is not (ArchFamily.Cathedral or ArchFamily.DoubleCurve))
+            yield return new(path.Field("reverseToCrown"), "the pattern has no reverse arcs", "leave \"reverseToCrown\" out, or choose cathedral or double-curve");
     }
 
     public static IEnumerable<RuleFault> SandingLeavesWood(Stock stock, DocumentPath path)

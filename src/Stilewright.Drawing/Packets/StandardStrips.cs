@@ -39,8 +39,8 @@ internal sealed class StandardStrips(Breakdown breakdown, LengthFormat format)
         {
             flow.Add(Prose.Heading("Hard patterns", width));
             flow.Add(Table.Of(
-                ["pattern", "arch", Column.Figure("rise"), Column.Figure("shoulder"), Column.Figure("least span"), Column.Figure("greatest span")],
-                standard.Patterns.Select(pattern => new Row([pattern.Name, TradeWords.Words(pattern.Family), Of(pattern.Rise), Of(pattern.Shoulder), Of(pattern.LeastSpan), Of(pattern.GreatestSpan)])
+                ["pattern", "arch", Column.Figure("rise"), Column.Figure("shoulder"), Column.Figure("reverse : crown"), Column.Figure("least span"), Column.Figure("greatest span")],
+                standard.Patterns.Select(pattern => new Row([pattern.Name, TradeWords.Words(pattern.Family), Of(pattern.Rise), Of(pattern.Shoulder), pattern.ReverseToCrown is { } ratio ? $"{ratio.Reverse} : {ratio.Crown}" : "", Of(pattern.LeastSpan), Of(pattern.GreatestSpan)])
                 {
                     Note = Source(pattern.Source),
                 }), width, most));
@@ -57,8 +57,8 @@ internal sealed class StandardStrips(Breakdown breakdown, LengthFormat format)
 
         flow.Add(Prose.Heading("Stock", width));
         flow.Add(Table.Of(
-            ["stock", "kind", "nominal", Column.Figure("planed"), Column.Figure("off the face"), Column.Figure("off the back"), Column.Figure("least")],
-            standard.Stocks.Select(stock => new Row([stock.Name, TradeWords.Words(stock.Kind), stock.Nominal ?? "", Of(stock.Planed), Of(stock.FaceLoss), Of(stock.BackLoss), Of(stock.Least)])
+            ["stock", "kind", "nominal", Column.Figure("planed"), Column.Figure("off the face"), Column.Figure("off the back"), Column.Figure("least"), Column.Figure("widest board")],
+            standard.Stocks.Select(stock => new Row([stock.Name, TradeWords.Words(stock.Kind), stock.Nominal ?? "", Of(stock.Planed), Of(stock.FaceLoss), Of(stock.BackLoss), Of(stock.Least), Of(stock.WidestBoard)])
             {
                 Note = Source(stock.Source),
             }), width, most));
@@ -68,7 +68,7 @@ internal sealed class StandardStrips(Breakdown breakdown, LengthFormat format)
     {
         var (value, origin) = inForce.Find(setting);
         var source = value.Source ?? (origin.Kind == OriginKind.Shipped ? setting.Source.Text : null);
-        return new([setting.Label, setting.Kind == SettingKind.Length ? figures.Of(inForce[setting]) : value.Text, setting.Meaning])
+        return new([setting.Label, setting.Kind == SettingKind.Length && inForce.LengthOrWord(setting) is { } length ? figures.Of(length) : value.Text, setting.Meaning])
         {
             Note = $"{setting.Key}; {origin.Words}{(source is null ? "" : $"; source: {source}")}",
         };

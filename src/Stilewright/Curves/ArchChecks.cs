@@ -40,24 +40,13 @@ public static class ArchChecks
         bool Fits(ArchSizes tried) => Hollow(tried) is { } found && found.Radius >= collarRadiusInches;
     }
 
-    /// <summary>The least inside radius of an edge that has the wood on its left, 0 at a hollow corner, infinite without hollows.</summary>
-    public static (double Radius, CurvePoint? Place) LeastHollow(Chain edge)
+    // The least inside radius of an edge that has the wood on its left, 0 at a hollow corner, infinite without hollows.
+    private static (double Radius, CurvePoint? Place) LeastHollow(Chain edge)
     {
         if (edge.Corners().FirstOrDefault(corner => corner.TurnRadians < 0) is { TurnRadians: < 0 } hollow)
             return (0, hollow.Place);
         var arc = edge.Segments.OfType<ArcSegment>().Where(each => each.SweepRadians < 0).MinBy(each => each.Radius);
         return arc is null ? (double.PositiveInfinity, null) : (arc.Radius, arc.PointAt(arc.Length / 2));
-    }
-
-    /// <summary>The wood between groove and outer edge over the crown: narrowest width less groove depth.</summary>
-    public static CurveCheck WoodAtCrown(ArchCurve rail, double narrowestInches, double grooveDepthInches, double leastInches)
-    {
-        var left = narrowestInches - grooveDepthInches;
-        return Checked(CurveCheckKind.WoodAtCrown, left >= leastInches - CurveTolerance.MeetingInches, left, leastInches, Highest(rail.Chain), () =>
-        [
-            new(ArchMeasure.RailWidth, LimitSide.AtLeast, leastInches + grooveDepthInches),
-            .. narrowestInches > leastInches ? [new ArchLimit(ArchMeasure.GrooveDepth, LimitSide.AtMost, narrowestInches - leastInches)] : (ArchLimit[])[],
-        ]);
     }
 
     /// <summary>The ends of an arched rail hang down beside the opening. At the height of the least wood above the spring line the
@@ -106,26 +95,9 @@ public static class ArchChecks
         }
     }
 
-    /// <summary>An arched rail is sawn from a board as wide as its narrowest width, the rise and what is sawn off.</summary>
-    public static CurveCheck Blank(ArchCurve rail, double narrowestInches, double wasteInches, double stockWidthInches)
-    {
-        var box = rail.Chain.Box;
-        var needed = narrowestInches + box.Height + wasteInches;
-        return Checked(CurveCheckKind.Blank, needed <= stockWidthInches + CurveTolerance.MeetingInches, needed, stockWidthInches, null, () =>
-        [
-            new(ArchMeasure.BlankWidth, LimitSide.AtLeast, needed),
-            .. stockWidthInches > narrowestInches + wasteInches
-                ? [new ArchLimit(ArchMeasure.Rise, LimitSide.AtMost, stockWidthInches - narrowestInches - wasteInches)] : (ArchLimit[])[],
-        ]);
-    }
-
     private static CurveCheck Checked(
         CurveCheckKind kind, bool passes, double measured, double limit, CurvePoint? place, Func<IReadOnlyList<ArchLimit>> remedies) =>
         new(kind, passes, measured, limit, place, passes ? [] : remedies());
-
-    private static CurvePoint Highest(Chain chain) =>
-        chain.Segments.Select(segment => segment is ArcSegment arc ? arc.Top : segment.Start.Y >= segment.End.Y ? segment.Start : segment.End)
-            .MaxBy(point => point.Y);
 
     // The value nearest to one that fails, on the way to one that works; null where that fails too.
     private static double? Nearest(double fails, double works, Func<double, bool> fits)

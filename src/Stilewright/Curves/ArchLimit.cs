@@ -9,12 +9,8 @@ public enum ArchMeasure
     Step,
     PointRadius,
     ReverseToCrown,
-    ArchClearance,
     RaiseWidth,
     CollarRadius,
-    RailWidth,
-    BlankWidth,
-    GrooveDepth,
     StileWidth,
 }
 

@@ -13,7 +13,7 @@ public static class LightCurves
     /// <remarks>An arch's curve is carried on along its own line or circle to the panel's side, or cut there; one that cannot
     /// reach it (a half-round with ca above c) is stepped out to it level. Corners of the sight line are mitred.</remarks>
     public static Chain PanelEdge(ArchedLight light) =>
-        Outline(light, light.GrooveDepth - light.SideClearance, light.GrooveDepth - light.EndClearance, light.ArchOffset);
+        Outline(light, light.GrooveDepth - light.SideClearance, light.Bottom is null ? light.GrooveDepth - light.EndClearance : light.ArchOffset, light.ArchOffset);
 
     /// <summary>A line that follows a part's edge inward, such as the edge of a raise or of a field.</summary>
     /// <param name="edge">Closed, counter-clockwise.</param>
@@ -49,13 +49,14 @@ public static class LightCurves
         return new([new LineSegment(chain.Start with { X = x }, chain.Start), .. chain.Segments], isClosed: false);
     }
 
-    private static Chain Outline(ArchedLight light, double side, double end, double arch)
+    /// <summary>The sight line moved out by one distance at the sides, one at the bottom and one at the top, arched or not.</summary>
+    internal static Chain Outline(ArchedLight light, double side, double bottomOut, double topOut)
     {
         var (left, right) = (light.Top.Chain.Start.X - side, light.Top.Chain.End.X + side);
-        var top = FittedArch(light.Top.Chain, arch, left, right);
+        var top = FittedArch(light.Top.Chain, topOut, left, right);
         var bottom = light.Bottom is { } hollow
-            ? FittedArch(hollow.TurnedOver().Chain, arch, left, right).TurnedOver().Translated(new(0, -light.SideHeight))
-            : new Chain([new LineSegment(new(left, -light.SideHeight - end), new(right, -light.SideHeight - end))], isClosed: false);
+            ? FittedArch(hollow.TurnedOver().Chain, bottomOut, left, right).TurnedOver().Translated(new(0, -light.SideHeight))
+            : new Chain([new LineSegment(new(left, -light.SideHeight - bottomOut), new(right, -light.SideHeight - bottomOut))], isClosed: false);
         return new(
             [
                 .. bottom.Segments, new LineSegment(bottom.End, top.End), .. top.Reversed().Segments, new LineSegment(top.Start, bottom.Start),

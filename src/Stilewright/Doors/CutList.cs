@@ -13,7 +13,7 @@ public sealed record CutListLine(Part Part, IReadOnlyList<Part> Parts, IReadOnly
 
 /// <summary>Gathers identical parts and puts them in the order in which a shop cuts.</summary>
 /// <remarks>
-/// Identical parts share species, stock, thickness stages, all sizes, joints, worked edges, arch and hand.
+/// Identical parts share species, stock, thickness stages, all sizes, joints, worked edges, arch, depth behind an arched sight line and hand.
 /// The order is species, then thickness, width and length, each from large to small.
 /// </remarks>
 public static class CutList
@@ -44,7 +44,9 @@ public static class CutList
             && Same(one.Thickness?.Rough, other.Thickness?.Rough) && Same(one.Thickness?.Planed, other.Thickness?.Planed)
             && Same(one.Thickness?.Final, other.Thickness?.Final) && Same(one.Shoulder, other.Shoulder)
             && one.Work.Order().SequenceEqual(other.Work.Order()) && Same(one.Arch, other.Arch)
-            && Same(one.TopArch, other.TopArch) && Same(one.BottomArch, other.BottomArch));
+            && Same(one.TopArch, other.TopArch) && Same(one.BottomArch, other.BottomArch)
+            && (one.TopArch is null || one.Outline.Top - one.VisibleBounds.Top == other.Outline.Top - other.VisibleBounds.Top)
+            && (one.BottomArch is null || one.VisibleBounds.Y - one.Outline.Y == other.VisibleBounds.Y - other.Outline.Y));
 
         public int GetHashCode(Part part) => HashCode.Combine(
             Class(part), part.Material, part.Stock, part.GlueUp.Width.Amount, part.GlueUp.Length.Amount, part.Hand);

@@ -81,7 +81,9 @@ internal sealed partial class LeafBreakdown
         if (design.Panel is not { Kind: PanelKind.Raised } || cutters.RaiseWidth is not { } raise)
             return plain;
         var clearance = standard[GrainOr(design.Panel.Grain) == GrainDirection.Vertical ? Settings.ClearanceAlong : Settings.ClearanceAcross];
-        return (rails + (2 * Cut(cutters, "raise.width", "raise", raise)) + standard[Settings.LeastField] + (2 * clearance) - (2 * depth))
+        var atArch = standard.LengthOrWord(Settings.ClearanceAtArch) ?? clearance;
+        return (rails + (2 * Cut(cutters, "raise.width", "raise", raise)) + standard[Settings.LeastField]
+            + Worked.Both(design.BottomArch is null ? clearance : atArch, design.TopArch is null ? clearance : atArch) - (2 * depth))
             .As("least height of a frame with a raised panel", "leaf/height.least");
     }
 
@@ -167,6 +169,20 @@ internal sealed partial class LeafBreakdown
         }
     }
 
+    // An arched rail is sawn from a blank as wide as its narrowest width, the rise, and what trimming and ripping take.
+    private void CheckBlank(Part rail, ArchShape arch, Stock stock, string end, string segment)
+    {
+        if (stock.WidestBoard is not { } widest || rail.Rough!.Width.Length <= widest.Value)
+            return;
+        var rise = (arch.Rise.Length - (rail.Rough.Width.Length - widest.Value)).OnStep(standard[Settings.Step].Length, StepDirection.Down);
+        Report(Rules.BlankWiderThanStock,
+            $"The blank of the {end} rail is {rail.Rough.Width.Length} wide in the rough, {arch.Rise.Length} of it for the rise; the widest board of '{stock.Name}' is {widest.Value}.",
+            rise.IsPositive && arch.Family is not (ArchFamily.HalfRound or ArchFamily.Drawn)
+                ? $"Let the rise be at most {rise}, or glue the blank up from strips."
+                : (FormattableString)$"Glue the blank up from strips, or use another arch.",
+            $"{end}Arch/{(arch.Family == ArchFamily.Drawn ? "curve" : "rise")}", segment);
+    }
+
     private bool ArchDraws(ArchShape? arch, string end)
     {
         if (arch is null || Drawn(arch) is not ArchResult.Refused(var problem, var limit))
@@ -209,41 +225,47 @@ internal sealed partial class LeafBreakdown
         }
     }
 
-    // A fixed pattern brings its own rise; a narrower span than it was made for cuts its ends off.
+    // A fixed pattern brings its own rise, shoulders and radii; a narrower span than it was made for cuts its ends off.
     private void CheckRack(ArchShape arch, string end, string segment)
     {
         if (standard.Standard.Patterns.Count == 0)
             return;
-        var patterns = standard.Standard.Patterns.Select(pattern => (OnRack: pattern, pattern.Hard)).ToList();
-        var span = CurveLength.Inches(arch.Span.Length);
-        switch (new PatternRack([.. patterns.Select(pattern => pattern.Hard)]).Choose(arch.Family, span, 0))
+        switch (new PatternRack([.. standard.Standard.Patterns.Select(pattern => pattern.Hard)]).Choose(arch.Family, LeafCurves.SizesOf(arch)))
         {
-            case PatternChoice.Fitting([var pattern, ..] fitting):
-                var rise = pattern.CurveFor(span) is ArchResult.Drawn(var curve) ? curve.Chain.Box.Top : pattern.Rise;
-                var also = fitting.Count == 1 ? "" : $" So does {string.Join(", ", fitting.Skip(1).Select(other => other.Name))}.";
-                Report(Rules.PatternFits, $"Pattern {pattern.Name} fits this span of {arch.Span.Length} in the {end} rail.{also}",
-                    Math.Abs(rise - CurveLength.Inches(arch.Rise.Length)) <= CurveTolerance.MeetingInches
-                        ? $"Use it; it rises as far as the design says."
-                        : (FormattableString)$"Over this span it rises {CurveLength.ToLength(rise, StepDirection.Nearest)}, and the design says {arch.Rise.Length}; change the design, or make a pattern.",
-                    $"{end}Arch/rise", segment);
+            case PatternChoice.Fitting([var first, ..] fitting):
+                var also = fitting.Count == 1 ? "" : $" So does {string.Join(", ", fitting.Skip(1).Select(other => other.Pattern.Name))}.";
+                Report(Rules.PatternFits, $"Pattern {first.Pattern.Name} fits this span of {arch.Span.Length} in the {end} rail.{also}", OnPattern(first, arch),
+                    $"{end}Arch/{(first is { Rise: null, Shoulder: not null } ? "shoulder" : first is { Rise: null, ReverseToCrown: not null } ? "reverseToCrown" : "rise")}", segment);
                 break;
             case PatternChoice.NoneFits({ Count: > 0 } nearest):
-                List<object> values = [];
-                List<string> words = [];
-                foreach (var each in nearest)
-                {
-                    var (onRack, _) = patterns.First(pattern => ReferenceEquals(pattern.Hard, each.Pattern));
-                    var served = onRack.GreatestSpan.Value < arch.Span.Length ? onRack.GreatestSpan.Value : onRack.LeastSpan.Value;
-                    words.Add($"{{{values.Count}}} wide for pattern {{{values.Count + 1}}}");
-                    values.AddRange([Width.Length + ((served - arch.Span.Length) * arch.Repeats), onRack.Name]);
-                }
-
                 Report(Rules.NoPatternFits, $"The rack has patterns of this family, and none serves the span of {arch.Span.Length} in the {end} rail.",
-                    System.Runtime.CompilerServices.FormattableStringFactory.Create($"Make the door {string.Join(", or ", words)}; or make a pattern.", [.. values]),
+                    $"Make the door {Joined(", or ", nearest.Select(each => (FormattableString)$"{WidthOver(each.Span, arch)} wide for pattern {each.Pattern.Name}"))}; or make a pattern.",
                     $"{end}Arch", segment);
                 break;
         }
     }
+
+    // What the pattern leaves over this span where the design says something else, and the door that would have the shoulders as designed.
+    private FormattableString OnPattern(PatternFit fit, ArchShape arch)
+    {
+        List<FormattableString> differs = [];
+        if (fit.Rise is { } rise)
+            differs.Add($"it rises {CurveLength.ToLength(rise, StepDirection.Nearest)}, and the design says {arch.Rise.Length}");
+        if (fit.Shoulder is { } shoulder)
+            differs.Add($"its shoulders are {CurveLength.ToLength(shoulder, StepDirection.Nearest)}, and the design says {arch.Shoulder?.Length ?? default}");
+        if (fit.ReverseToCrown is { } ratio)
+            differs.Add($"its reverse radius over the crown's is {Fractions.Fraction.FromDoubleRounded(ratio, 6)}, and the design says {arch.ReverseToCrown}");
+        if (differs.Count == 0)
+            return $"Use it; it leaves the curve that the design says.";
+        return fit.Shoulder is not null && fit.Pattern.SpanWithShoulder(CurveLength.Inches(arch.Shoulder?.Length ?? default)) is { } span
+            ? $"Over this span {Joined("; ", differs)}. A door {WidthOver(span, arch)} wide has the shoulders of the design; else change the design, or make a pattern."
+            : (FormattableString)$"Over this span {Joined("; ", differs)}; change the design, or make a pattern.";
+    }
+
+    private Length WidthOver(double span, ArchShape arch) =>
+        Width.Length + ((CurveLength.ToLength(span, StepDirection.Nearest) - arch.Span.Length) * arch.Repeats);
+
+    private static FormattableString Joined(string between, IEnumerable<FormattableString> items) => items.Aggregate((one, next) => $"{one}{between}{next}");
 
     private void CheckCollar(CurveCheck check, string what, Length collar, string work, string? field, string segment)
     {
@@ -255,11 +277,16 @@ internal sealed partial class LeafBreakdown
         Report(Rules.InsideRadius, hollow, Either(check.Remedies), field, segment);
     }
 
-    // Raised panels under or over an arch: their own edge must be followed, and keep a field.
+    // Panels under or over an arch: their own edge must be followed and keep a field, and their flanks must have room to swell.
     private void CheckPanelCurves(CutterSet cutters)
     {
-        if (cutters.RaiseWidth is not { } raise || !parts.Exists(part => (part.TopArch ?? part.BottomArch) is not null
-            && part.Work.Contains(EdgeWork.RaiseFourEdges) && (cutters.RaiseCollarRadius is not null || !SurelyKeepsField(part, raise.Value))))
+        (string Work, Length Radius)[] collars =
+        [
+            .. cutters.RaiseCollarRadius is { } raising ? [("raising", raising.Value)] : Array.Empty<(string, Length)>(),
+            .. cutters.BackCutCollarRadius is { } backCut ? [("the back-cut", backCut.Value)] : Array.Empty<(string, Length)>(),
+        ];
+        if (!parts.Exists(part => (part.TopArch ?? part.BottomArch) is not null && part.Work.Contains(EdgeWork.JoinStaves)
+            && (!SurelyKeepsPlay(part, cutters) || IsRaised(part) && (collars.Length > 0 || !SurelyKeepsField(part, cutters.RaiseWidth!.Value.Value)))))
         {
             return;
         }
@@ -269,30 +296,101 @@ internal sealed partial class LeafBreakdown
             return;
         foreach (var curve in LeafCurves.Of(parts, cutters).Panels)
         {
-            if (!curve.Panel.Work.Contains(EdgeWork.RaiseFourEdges) || (curve.Panel.TopArch ?? curve.Panel.BottomArch) is not { } arch)
+            if (!curve.Panel.Work.Contains(EdgeWork.JoinStaves))
                 continue;
-            var segment = curve.Panel.Path[(curve.Panel.Path.LastIndexOf('/') + 1)..];
-            if (cutters.RaiseCollarRadius is { } collar)
+            foreach (var edge in ArchedEdges(curve, CurveLength.Inches(cutters.GrooveDepth.Value)))
             {
-                var light = curve.Light.Arched with { Bottom = null };
-                var reach = CurveLength.Inches(curve.Panel.VisibleBounds.Y - curve.Panel.Outline.Y);
-                CheckCollar(
-                    ArchChecks.Collar(arch.Family, LeafCurves.SizesOf(arch), drawn => LightCurves.PanelEdge(light with { Top = drawn, GrooveDepth = reach }), CurveLength.Inches(collar.Value)),
-                    curve.Panel.Name, collar.Value, "raising", null, segment);
+                if (IsRaised(curve.Panel))
+                    CheckPanelCollars(curve.Panel, edge, collars);
+                if (!SurelyKeepsPlay(curve.Panel, cutters))
+                    CheckFlank(curve.Panel, edge, cutters);
             }
 
-            // A panel whose box keeps no field is told already.
-            var least = standard[Settings.LeastField].Length;
-            if (curve.Panel.Outline.Width - (raise.Value * 2) < least || curve.Panel.Outline.Height - (raise.Value * 2) < least
-                || ArchChecks.Field(curve.Edge, CurveLength.Inches(raise.Value), CurveLength.Inches(least)) is not { Passes: false } field)
-            {
-                continue;
-            }
+            if (IsRaised(curve.Panel))
+                CheckField(curve, cutters.RaiseWidth!.Value.Value);
+        }
 
-            var left = CurveLength.ToLength(field.Measured, StepDirection.Down);
-            Report(Rules.RaiseClosesToPoint,
-                left.IsZero ? $"A raise of {raise.Value} closes to a point where the panel's edge curves." : (FormattableString)$"A raise of {raise.Value} leaves a field of {left} under the curve; the least is {least}.",
-                field.Remedies.Count > 0 ? Either(field.Remedies) : $"Use a flat panel.", "panel", segment);
+        bool IsRaised(Part part) => cutters.RaiseWidth is not null && part.Work.Contains(EdgeWork.RaiseFourEdges);
+    }
+
+    // An arched edge of a panel, seen as if it were the upper one.
+    private sealed record ArchedEdge(string End, ArchShape Arch, ArchedLight Light);
+
+    private static IEnumerable<ArchedEdge> ArchedEdges(PanelCurve curve, double depth)
+    {
+        var (panel, seen, whole) = (curve.Panel, curve.Panel.VisibleBounds, curve.Panel.Outline);
+        double Play(Length into) => depth - CurveLength.Inches(into);
+        var (top, bottom) = (Play(whole.Top - seen.Top), Play(seen.Y - whole.Y));
+        var light = curve.Light.Arched with { GrooveDepth = depth, SideClearance = Play(seen.X - whole.X) };
+        if (panel.TopArch is { } arch)
+            yield return new("top", arch, light with { EndClearance = bottom, ArchClearance = top });
+        if (panel.BottomArch is { } under)
+        {
+            yield return new("bottom", under, light with
+            {
+                Top = light.Bottom!.TurnedOver(), Bottom = panel.TopArch is null ? null : light.Top.TurnedOver(), EndClearance = top, ArchClearance = bottom,
+            });
+        }
+    }
+
+    private void CheckPanelCollars(Part panel, ArchedEdge edge, IReadOnlyList<(string Work, Length Radius)> collars)
+    {
+        foreach (var (work, radius) in collars)
+        {
+            CheckCollar(
+                ArchChecks.Collar(edge.Arch.Family, LeafCurves.SizesOf(edge.Arch), drawn => LightCurves.PanelEdge(edge.Light with { Top = drawn, Bottom = null }), CurveLength.Inches(radius)),
+                panel.Name, radius, work, null, SegmentOf(panel));
+        }
+    }
+
+    // Until the wood tells how far a panel grows, it grows as far as the standard's clearance across the grain lets it: until it bottoms there.
+    private void CheckFlank(Part panel, ArchedEdge edge, CutterSet cutters)
+    {
+        var growth = standard[Settings.ClearanceAcross].Length * 2;
+        var play = FlankPlay.Of(edge.Light, CurveLength.Inches(growth), panel.Grain!.Value);
+        if (play.Least >= -CurveTolerance.SamePlaceInches)
+            return;
+        var least = play.ArchClearance is { } enough ? OnStepUp(enough - CurveTolerance.SamePlaceInches) : (Length?)null;
+        Report(Rules.FlankBottoms,
+            $"Grown by {growth}, which is all its play across the grain, the panel presses {CurveLength.ToLength(-play.Least, StepDirection.Up)} into the groove of the {edge.End} rail beside the arch, where it has {CurveLength.ToLength(edge.Light.ArchClearance!.Value, StepDirection.Nearest)} of clearance.",
+            least is { } value && value < cutters.GrooveDepth.Value
+                ? $"Let the clearance at an arch be at least {value}, or use a flatter curve."
+                : (FormattableString)$"No clearance that leaves the panel in its groove is enough; use a flatter curve, or a deeper groove.",
+            "overrides/panel.clearance-arch", SegmentOf(panel));
+    }
+
+    private void CheckField(PanelCurve curve, Length raise)
+    {
+        // A panel whose box keeps no field is told already.
+        var least = standard[Settings.LeastField].Length;
+        if (curve.Panel.Outline.Width - (raise * 2) < least || curve.Panel.Outline.Height - (raise * 2) < least
+            || ArchChecks.Field(curve.Edge, CurveLength.Inches(raise), CurveLength.Inches(least)) is not { Passes: false } field)
+        {
+            return;
+        }
+
+        var left = CurveLength.ToLength(field.Measured, StepDirection.Down);
+        Report(Rules.RaiseClosesToPoint,
+            left.IsZero ? $"A raise of {raise} closes to a point where the panel's edge curves." : (FormattableString)$"A raise of {raise} leaves a field of {left} under the curve; the least is {least}.",
+            field.Remedies.Count > 0 ? Either(field.Remedies) : $"Use a flat panel.", "panel", SegmentOf(curve.Panel));
+    }
+
+    private static string SegmentOf(Part part) => part.Path[(part.Path.LastIndexOf('/') + 1)..];
+
+    // Told without drawing the curves: most panels.
+    private bool SurelyKeepsPlay(Part panel, CutterSet cutters)
+    {
+        var across = standard[Settings.ClearanceAcross].Length;
+        var (seen, whole) = (panel.VisibleBounds, panel.Outline);
+        return Keeps(panel.TopArch, whole.Top - seen.Top) && Keeps(panel.BottomArch, seen.Y - whole.Y);
+
+        bool Keeps(ArchShape? arch, Length into)
+        {
+            var clearance = cutters.GrooveDepth.Value - into;
+            return arch is null || clearance >= across
+                || panel.Grain == GrainDirection.Vertical && seen.Width >= arch.Span.Length && Drawn(arch) is ArchResult.Drawn(var curve)
+                    && FlankPlay.SurelyNone(curve, CurveLength.Inches(arch.Shoulder?.Length ?? default), CurveLength.Inches(cutters.GrooveDepth.Value),
+                        CurveLength.Inches(across), CurveLength.Inches(clearance), CurveLength.Inches(across * 2));
         }
     }
 
@@ -329,6 +427,8 @@ internal sealed partial class LeafBreakdown
         return System.Runtime.CompilerServices.FormattableStringFactory.Create($"Let {string.Join(", or ", words)}.", [.. values]);
     }
 
+    private Length OnStepUp(double inches) => CurveLength.ToLength(inches, StepDirection.Up).OnStep(standard[Settings.Step].Length, StepDirection.Up);
+
     private static string Words(ArchMeasure measure) => measure switch
     {
         ArchMeasure.Span => "the span",
@@ -337,12 +437,8 @@ internal sealed partial class LeafBreakdown
         ArchMeasure.Step => "the step",
         ArchMeasure.PointRadius => "the radius of the arcs",
         ArchMeasure.ReverseToCrown => "the reverse radius over the crown's",
-        ArchMeasure.ArchClearance => "the clearance at the arch",
         ArchMeasure.RaiseWidth => "the raise",
         ArchMeasure.CollarRadius => "the collar's radius",
-        ArchMeasure.RailWidth => "the rail's width",
-        ArchMeasure.BlankWidth => "the blank's width",
-        ArchMeasure.GrooveDepth => "the groove's depth",
         ArchMeasure.StileWidth => "the stile's width",
         _ => throw new ArgumentOutOfRangeException(nameof(measure)),
     };
@@ -426,13 +522,25 @@ internal sealed partial class LeafBreakdown
     }
 
     private void CheckPanel(
-        LightFilling filling, string segment, PartSize finished, Worked horizontal, Worked vertical, CutterSet cutters, Worked depth, Worked? across, Worked? along)
+        LightFilling filling, string segment, PartSize finished, Worked horizontal, Worked vertical, CutterSet cutters, Worked depth, Worked? across, Worked? along, Worked? atArch)
     {
         var solid = filling.Kind != PanelKind.FlatSheet;
         if (solid && (across!.Amount.IsZero || along!.Amount.IsZero))
         {
             Report(Rules.NoClearance, $"A solid panel is given {across} of play across the grain and {along} along it.",
                 $"Leave play both ways: a panel that cannot move opens joints or splits.", "overrides/panel.clearance-across", segment);
+        }
+
+        if (atArch is { Amount.IsZero: true })
+        {
+            Report(Rules.NoClearance, $"A solid panel is given {atArch} of play at its arch.",
+                $"Leave play there too: a panel that cannot move opens joints or splits.", "overrides/panel.clearance-arch", segment);
+        }
+
+        if (atArch is not null && atArch.Length >= depth.Length)
+        {
+            Report(Rules.ClearanceFillsGroove, $"The clearance at an arch of {atArch} is as deep as the groove of {depth}.",
+                $"Leave less play there, or cut a deeper groove.", "overrides/panel.clearance-arch", segment);
         }
 
         if (across is not null && (across.Length >= depth.Length || along!.Length >= depth.Length))

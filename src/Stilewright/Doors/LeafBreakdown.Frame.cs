@@ -288,6 +288,7 @@ internal sealed partial class LeafBreakdown
             if (shape is not null)
             {
                 CheckCrown(narrow, key, label);
+                CheckBlank(parts[^1], shape, stock, isTop ? "top" : "bottom", key);
                 CheckRailCurve(shape, isTop ? "top" : "bottom", key, reach);
                 CheckRack(shape, isTop ? "top" : "bottom", key);
             }
@@ -535,14 +536,25 @@ internal sealed partial class LeafBreakdown
         var upright = grain == GrainDirection.Vertical;
         var across = sheet ? filling.GluedIn ? null : standard[Settings.SheetClearance] : standard[Settings.ClearanceAcross];
         var along = sheet ? across : standard[Settings.ClearanceAlong];
-        Worked Size(Worked clear, Worked? clearance, string measure)
+        var (sides, ends) = upright ? (across, along) : (along, across);
+        var atArch = sheet || light.Top is null && light.Bottom is null ? null : standard.LengthOrWord(Settings.ClearanceAtArch);
+        var bottom = light.Bottom is null ? ends : atArch ?? ends;
+        var top = light.Top is null ? ends : atArch ?? ends;
+        Worked Size(Worked clear, Worked? one, Worked? other, string measure)
         {
             var full = clear + (2 * depth);
-            return (clearance is null || clearance.Amount.IsZero ? full : full - (2 * clearance)).As($"panel {measure}", $"leaf/panel{suffix}.{measure}");
+            return ((Some(one), Some(other)) switch
+            {
+                ({ } first, { } second) => full.LessBoth(first, second),
+                (null, null) => full,
+                var (first, second) => full - (first ?? second!),
+            }).As($"panel {measure}", $"leaf/panel{suffix}.{measure}");
         }
 
-        var horizontal = Size(light.Width, upright ? across : along, "width");
-        var vertical = Size(light.Height, upright ? along : across, "height");
+        static Worked? Some(Worked? play) => play is { Amount.IsZero: false } ? play : null;
+
+        var horizontal = Size(light.Width, sides, sides, "width");
+        var vertical = Size(light.Height, bottom, top, "height");
         var finished = upright ? new PartSize(horizontal, vertical) : new PartSize(vertical, horizontal);
         var segment = $"panel{suffix}";
         IReadOnlyList<EdgeWork> work = filling.Kind == PanelKind.Raised ? [EdgeWork.JoinStaves, EdgeWork.RaiseFourEdges] : sheet ? [] : [EdgeWork.JoinStaves];
@@ -552,9 +564,11 @@ internal sealed partial class LeafBreakdown
             PanelKind.FlatSheet => $"sheet panel{ofMany}",
             _ => $"flat panel{ofMany}",
         }, filling.Species ?? design.Species, stock, finished, finished, !sheet, grain, filling.Kind == PanelKind.Raised ? cutters.FaceDown : null, work, null, null, null,
-            Centred(visible, horizontal.Length, vertical.Length), visible.Corners);
+            new(visible.X - Into(sides), visible.Y - Into(bottom), horizontal.Length, vertical.Length), visible.Corners);
         Arch(light);
-        CheckPanel(filling, segment, finished, horizontal, vertical, cutters, depth, across, along);
+        CheckPanel(filling, segment, finished, horizontal, vertical, cutters, depth, across, along, atArch);
+
+        Length Into(Worked? play) => depth.Length - (play?.Length ?? default);
     }
 
     // The part added last takes the curves of its light.

@@ -201,7 +201,7 @@ public sealed record LeafCurves(IReadOnlyList<RailCurve> Rails, IReadOnlyList<Li
     private static PanelCurve Panel(Part panel, LightCurve light, CutterSet? cutters)
     {
         var (seen, whole) = (panel.VisibleBounds, panel.Outline);
-        var edge = light.PanelEdge(CurveLength.Inches(seen.X - whole.X), CurveLength.Inches(seen.Y - whole.Y));
+        var edge = light.PanelEdge(CurveLength.Inches(seen.X - whole.X), CurveLength.Inches(seen.Y - whole.Y), CurveLength.Inches(whole.Top - seen.Top));
         edge = CutOff(CutOff(edge, CurveLength.Inches(whole.Top), edge.Box.Top), CurveLength.Inches(whole.Y), edge.Box.Bottom);
         var field = panel.Work.Contains(EdgeWork.RaiseFourEdges) && cutters?.RaiseWidth is { } raise
             ? LightCurves.Inward(edge, CurveLength.Inches(raise.Value)).Whole : null;
@@ -253,13 +253,9 @@ public sealed record LightCurve(Rectangle Box, ArchedLight Arched)
     /// <summary>The sight line moved evenly into the members round it, such as the edge of the sticking or a groove's bottom.</summary>
     public Chain Outward(double inches) => Placed(LightCurves.GrooveBottom(Arched with { GrooveDepth = inches }));
 
-    internal Chain PanelEdge(double sideInches, double endInches)
-    {
-        // A pane smaller than its light has no groove to stand in; its edge is drawn at the sight line.
-        (sideInches, endInches) = (Math.Max(0, sideInches), Math.Max(0, endInches));
-        var depth = Math.Max(sideInches, endInches);
-        return Placed(LightCurves.PanelEdge(Arched with { GrooveDepth = depth, SideClearance = depth - sideInches, EndClearance = depth - endInches }));
-    }
+    // A pane smaller than its light has no groove to stand in; its edge is drawn at the sight line.
+    internal Chain PanelEdge(double sideInches, double bottomInches, double topInches) =>
+        Placed(LightCurves.Outline(Arched, Math.Max(0, sideInches), Math.Max(0, bottomInches), Math.Max(0, topInches)));
 
     private Chain Placed(Chain chain) => chain.Translated(new(0, CurveLength.Inches(Box.Top)));
 }

@@ -17,6 +17,7 @@ public static class FindingText
         public string Format(string? specifier, object? arg, IFormatProvider? provider) => arg switch
         {
             null => "",
+            FormattableString sentence => sentence.ToString(this),
             Length length => specifier == "figure" ? format.Print(length) : format.PrintWithUnit(length),
             Worked { Dimension: var dimension } worked when dimension == Dimension.Length => Exactly(worked),
             Fraction fraction => fraction.ToDecimal().ToString(specifier ?? "0.##", CultureInfo.InvariantCulture),

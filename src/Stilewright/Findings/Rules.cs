@@ -140,6 +140,12 @@ public static class Rules
     public static Rule RaiseClosesToPoint { get; } = new("arch.no-field", Caution,
         "The raise of an arched panel closes to a point, or leaves less field under the curve than the standard's least", "Use a narrower raise, or a rounder curve", Geometry);
 
+    public static Rule FlankBottoms { get; } = new("arch.flank-bottoms", Caution,
+        "A panel that has grown by all its play across the grain would press into the groove beside an arch", "Leave more clearance at the arch, or use a flatter curve", Geometry);
+
+    public static Rule BlankWiderThanStock { get; } = new("arch.blank-wider-than-stock", Caution,
+        "An arched rail needs a blank wider than the stock's widest board", "Lower the rise, or glue the blank up", Source.Shop);
+
     public static Rule PatternFits { get; } = new("arch.pattern-fits", Note,
         "A hard pattern of the rack serves an arch of its family over this span", "Use it, where its rise will do", Source.Shop);
 
@@ -219,7 +225,7 @@ public static class Rules
         WallClearance, OutOfLine, ColumnNotMeasured, ToeNotchCovered, LipCoversNothing, NothingLeft, BankTooTall,
         HingedToNothing, NoGapInPair, DesignMissing, NarrowerThanFrame, LightTooSmall, DrawerTooLow, DrawerMadeSlab,
         StilesWithoutHand, MidRailMisplaced, NoSuchLight, WideUndivided, TallUndivided, UnequalTrim, UnequalMitre,
-        ArchOnMitre, ArchTooHigh, ArchCannotBeDrawn, CrownThin, ShortGrain, InsideRadius, RaiseClosesToPoint, PatternFits, NoPatternFits, MidStileUnderArch, CopeTooLong, JointTooLong, StockOutsideCutters, NoRaise, FinalTooThin,
+        ArchOnMitre, ArchTooHigh, ArchCannotBeDrawn, CrownThin, ShortGrain, InsideRadius, RaiseClosesToPoint, FlankBottoms, BlankWiderThanStock, PatternFits, NoPatternFits, MidStileUnderArch, CopeTooLong, JointTooLong, StockOutsideCutters, NoRaise, FinalTooThin,
         ShortForCoping, ShortForSticking, ShortForMachine, NarrowForMachine, ShortForRaising,
         WiderThanMachine, WiderThanPractice, NoField, NoClearance, ClearanceFillsGroove, NoSafetyGlazing, EndNotched, AcceptedNothing,
     ];

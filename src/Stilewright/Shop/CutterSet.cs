@@ -17,5 +17,6 @@ public sealed record CutterSet(
     [Meaning("Width of the raise, from the panel's edge to its field; absent where the set raises no panels"), Between(0, 4, Above = true)] LengthEntry? RaiseWidth = null,
     [Meaning("Radius of the collar that follows an arched rail when it is moulded and grooved; absent where it is not checked"), Between(0, 12, Above = true)] LengthEntry? CollarRadius = null,
     [Meaning("Radius of the collar that follows an arched panel when it is raised; absent where it is not checked"), Between(0, 12, Above = true)] LengthEntry? RaiseCollarRadius = null,
+    [Meaning("Radius of the collar that follows an arched panel when its back is cut; absent where it is not checked or no back is cut"), Between(0, 12, Above = true)] LengthEntry? BackCutCollarRadius = null,
     [Meaning("Whether the stock runs face down on the table")] bool FaceDown = true,
     [Meaning("Where the figures come from")] string? Source = null);

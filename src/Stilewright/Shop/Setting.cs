@@ -17,7 +17,7 @@ public enum SettingKind
 /// <param name="Metric">The default in the shipped millimetre standard.</param>
 /// <param name="Source">Where the defaults come from.</param>
 /// <param name="Overridable">False for what belongs to the shop alone, such as limits and tolerances.</param>
-/// <param name="Choices">The words allowed, for a choice; the counts allowed, for a count.</param>
+/// <param name="Choices">The words allowed, for a choice; the counts allowed, for a count; words that may stand instead of a length.</param>
 public sealed record Setting(
     string Key, string Label, string Meaning, SettingKind Kind, string Inch, string Metric, Source Source,
     bool Overridable = true, IReadOnlyList<string>? Choices = null)
@@ -27,6 +27,9 @@ public sealed record Setting(
 
     /// <summary>Whether zero is allowed, as for a gap; below zero never is.</summary>
     public bool MayBeZero { get; init; } = true;
+
+    /// <summary>Whether a text is a word that stands instead of a length.</summary>
+    public bool IsWord(string text) => Kind == SettingKind.Length && Choices is { } words && words.Contains(text);
 
     /// <summary>A key names one setting; settings are looked up for every part, so nothing else is compared.</summary>
     public bool Equals(Setting? other) => other is not null && (ReferenceEquals(this, other) || Key == other.Key);

@@ -105,6 +105,13 @@ public static class Settings
         "Play left to a solid panel in each groove at the ends of its grain",
         Length, "1/16", "1.5 mm", Source.Published("1/16 along the grain: public trade thread on expansion in door panels, 2007"));
 
+    /// <summary>The word of <see cref="ClearanceAtArch"/> for the clearance that the panel has at its straight ends.</summary>
+    public const string AsAtTheEnds = "ends";
+
+    public static Setting ClearanceAtArch { get; } = new("panel.clearance-arch", "clearance at an arch",
+        "Play left to a solid panel in the groove of an arched rail, square to the curve; \"ends\" for the clearance of a straight end",
+        Length, AsAtTheEnds, AsAtTheEnds, Practice, Choices: [AsAtTheEnds]);
+
     public static Setting SheetClearance { get; } = new("panel.clearance-sheet", "clearance of a sheet panel",
         "Play left to a sheet panel in each groove, both ways",
         Length, "1/16", "1.5 mm", Source.Published("plywood panel: magazine Q&A on cope-and-stick joints"));
@@ -166,7 +173,7 @@ public static class Settings
     [
         Overlay, LeastOverlay, Reveal, GapBetweenNeighbours, GapOfPair, GapInBank, InsetGap, InsetGapOfPair,
         LipRabbet, LipClearance, Lap, Step, BankRemainder, LightRemainder, Stile, Rail, MidRail, MidStile, Tenon,
-        TrimWidth, TrimHeight, ClearanceAcross, ClearanceAlong, SheetClearance, GlassClearance, RoughLength, RoughWidth,
+        TrimWidth, TrimHeight, ClearanceAcross, ClearanceAlong, ClearanceAtArch, SheetClearance, GlassClearance, RoughLength, RoughWidth,
         FinestFraction, LeastField, LeastLight, WidestPanel, WidestDoor, TallestUndivided, LeastCrown, LeastShortGrain,
         LineTolerance, ReadingTolerance,
     ];

@@ -11,8 +11,8 @@ public static class ShippedStandards
     private const string JointerSource = "12 in and 3/4 in among the figures of four jointer manuals";
     private const string PlanerSource = "12 in: a planer manual; widths are common practice, no source";
     private const string SanderSource = "9 in: a school drum-sander page; width is common practice, no source";
-    private const string StockSource = "4/4 finishes 3/4 to 13/16: common practice, no source; least 3/4: Architectural Woodwork Standards, 1st ed., 2009, section 10";
-    private const string ThickStockSource = "starts at 7/8 and is not sanded below 0.8: common practice, no source";
+    private const string StockSource = "4/4 finishes 3/4 to 13/16: common practice, no source; least 3/4: Architectural Woodwork Standards, 1st ed., 2009, section 10; boards over 8 in are scarce: common practice, no source";
+    private const string ThickStockSource = "starts at 7/8 and is not sanded below 0.8; boards over 8 in are scarce: common practice, no source";
 
     public static HouseStandard Inch { get; } = new(
         "inch", "House standard, inches", LengthUnit.Inch, LengthUnit.Inch, SettingValues.None,
@@ -31,10 +31,10 @@ public static class ShippedStandards
             new("sander", "the drum sander", MachineKind.Sander, In("9"), null, In("25"), Source: SanderSource),
         ],
         [
-            new("four-quarter", "4/4 solid", StockKind.Solid, In("13/16"), "4/4", In("1/32"), In("1/32"), In("3/4"), StockSource),
-            new("full-four-quarter", "4/4 solid, left thick", StockKind.Solid, In("7/8"), "4/4", In("1/32"), In("1/32"), In("0.8"), ThickStockSource),
-            new("panel", "Panel stock, solid", StockKind.Solid, In("11/16"), "4/4", In("1/32"), In("1/32"), In("5/8"), "5/8 gives a field flush with a 3/4 frame: router handbook on panel stock"),
-            new("thin-panel", "Thin panel stock, solid", StockKind.Solid, In("5/16"), "5/8", In("1/32"), In("1/32"), In("1/4"), "1/4 in the groove: common practice, no source"),
+            new("four-quarter", "4/4 solid", StockKind.Solid, In("13/16"), "4/4", In("1/32"), In("1/32"), In("3/4"), In("8"), StockSource),
+            new("full-four-quarter", "4/4 solid, left thick", StockKind.Solid, In("7/8"), "4/4", In("1/32"), In("1/32"), In("0.8"), In("8"), ThickStockSource),
+            new("panel", "Panel stock, solid", StockKind.Solid, In("11/16"), "4/4", In("1/32"), In("1/32"), In("5/8"), Source: "5/8 gives a field flush with a 3/4 frame: router handbook on panel stock"),
+            new("thin-panel", "Thin panel stock, solid", StockKind.Solid, In("5/16"), "5/8", In("1/32"), In("1/32"), In("1/4"), Source: "1/4 in the groove: common practice, no source"),
             new("ply", "1/4 plywood", StockKind.Sheet, In("7/32"), Source: "real plywood is 0.20 to 0.23: common practice, no source"),
         ]);
 
@@ -53,9 +53,9 @@ public static class ShippedStandards
             new("sander", "the drum sander", MachineKind.Sander, Mm("230"), null, Mm("635"), Source: SanderSource),
         ],
         [
-            new("four-quarter", "4/4 solid", StockKind.Solid, Mm("20.5"), "4/4", Mm("0.5"), Mm("0.5"), Mm("19"), StockSource),
-            new("panel", "Panel stock, solid", StockKind.Solid, Mm("17"), "4/4", Mm("0.5"), Mm("0.5"), Mm("16"), "5/8 gives a field flush with a 3/4 frame: router handbook on panel stock"),
-            new("thin-panel", "Thin panel stock, solid", StockKind.Solid, Mm("7.5"), "5/8", Mm("0.5"), Mm("0.5"), Mm("6"), "6 mm in the groove: common practice, no source"),
+            new("four-quarter", "4/4 solid", StockKind.Solid, Mm("20.5"), "4/4", Mm("0.5"), Mm("0.5"), Mm("19"), Mm("200"), StockSource),
+            new("panel", "Panel stock, solid", StockKind.Solid, Mm("17"), "4/4", Mm("0.5"), Mm("0.5"), Mm("16"), Source: "5/8 gives a field flush with a 3/4 frame: router handbook on panel stock"),
+            new("thin-panel", "Thin panel stock, solid", StockKind.Solid, Mm("7.5"), "5/8", Mm("0.5"), Mm("0.5"), Mm("6"), Source: "6 mm in the groove: common practice, no source"),
             new("ply", "6 mm plywood", StockKind.Sheet, Mm("5.5"), Source: "sheets run under their name: common practice, no source"),
         ]);
 

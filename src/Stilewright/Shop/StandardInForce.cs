@@ -7,7 +7,7 @@ namespace Stilewright.Shop;
 public sealed class StandardInForce
 {
     private readonly (OriginKind Kind, string Path, SettingValues Values)[] layers;
-    private readonly Dictionary<Setting, Given> given = [];
+    private readonly Dictionary<Setting, Given?> given = [];
     private readonly Dictionary<(string Owner, string Key), object> shared = [];
 
     public StandardInForce(HouseStandard standard)
@@ -29,22 +29,24 @@ public sealed class StandardInForce
         ? this : new(Standard, [.. layers, (kind, path, values)]);
 
     /// <summary>A length setting, with its origin.</summary>
-    /// <exception cref="ArgumentException">The setting is no length.</exception>
-    public Worked this[Setting setting]
-    {
-        get
-        {
-            if (setting.Kind != SettingKind.Length)
-                throw new ArgumentException($"{setting.Key} is no length.", nameof(setting));
-            if (!given.TryGetValue(setting, out var known))
-            {
-                var (value, origin) = Find(setting);
-                known = new Given($"standard/{setting.Key}", setting.Label, value.Amount, origin);
-                given.Add(setting, known);
-            }
+    /// <exception cref="ArgumentException">The setting is no length, or a word stands instead of one.</exception>
+    public Worked this[Setting setting] =>
+        LengthOrWord(setting) ?? throw new ArgumentException($"A word stands for {setting.Key}.", nameof(setting));
 
-            return known;
+    /// <summary>A length setting, with its origin; null where a word stands instead of the length.</summary>
+    /// <exception cref="ArgumentException">The setting is no length.</exception>
+    public Worked? LengthOrWord(Setting setting)
+    {
+        if (setting.Kind != SettingKind.Length)
+            throw new ArgumentException($"{setting.Key} is no length.", nameof(setting));
+        if (!given.TryGetValue(setting, out var known))
+        {
+            var (value, origin) = Find(setting);
+            known = setting.IsWord(value.Text) ? null : new Given($"standard/{setting.Key}", setting.Label, value.Amount, origin);
+            given.Add(setting, known);
         }
+
+        return known;
     }
 
     /// <summary>
@@ -90,10 +92,10 @@ public sealed class StandardInForce
     public static SettingValue ShippedValue(Setting setting, LengthUnit unit)
     {
         var text = unit == LengthUnit.Inch ? setting.Inch : setting.Metric;
-        var amount = setting.Kind == SettingKind.Length ? LengthReader.ReadOwn(text, unit) : default;
+        var amount = setting.Kind == SettingKind.Length && !setting.IsWord(text) ? LengthReader.ReadOwn(text, unit) : default;
         return new(text, amount, setting.Source.Text);
     }
 
     private static bool SameValue(Setting setting, SettingValue left, SettingValue right) =>
-        setting.Kind == SettingKind.Length ? left.Amount == right.Amount : left.Text == right.Text;
+        setting.Kind == SettingKind.Length && !setting.IsWord(left.Text) && !setting.IsWord(right.Text) ? left.Amount == right.Amount : left.Text == right.Text;
 }

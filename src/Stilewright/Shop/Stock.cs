@@ -22,4 +22,5 @@ public sealed record Stock(
     [Meaning("What sanding takes from the face"), Between(0, 1)] LengthEntry? FaceLoss = null,
     [Meaning("What sanding takes from the back"), Between(0, 1)] LengthEntry? BackLoss = null,
     [Meaning("The least final thickness"), Between(0, 4, Above = true)] LengthEntry? Least = null,
+    [Meaning("The widest board that comes of it; absent where it is not checked; solid only"), Between(0, 60, Above = true)] LengthEntry? WidestBoard = null,
     [Meaning("Where the figures come from")] string? Source = null);

@@ -67,7 +67,7 @@ internal sealed class CourseMaker(IReadOnlyList<int> choices, LengthUnit written
         Setting[] settings =
         [
             Settings.Overlay, Settings.TrimWidth, Settings.TrimHeight, Settings.GapOfPair, Settings.GapInBank, Settings.InsetGap,
-            Settings.ClearanceAcross, Settings.RoughLength, Settings.Lap,
+            Settings.ClearanceAcross, Settings.ClearanceAtArch, Settings.RoughLength, Settings.Lap,
         ];
         var values = new Dictionary<Setting, SettingValue>();
         foreach (var setting in settings)

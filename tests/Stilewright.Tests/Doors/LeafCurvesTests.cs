@@ -1,5 +1,6 @@
 using Stilewright.Curves;
 using Stilewright.Doors;
+using Stilewright.Findings;
 using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;
@@ -161,7 +162,7 @@ public class LeafCurvesTests
         IsBox(seen, curve.Sight.Box);
         Assert.True(curve.Sight.Area > 0 && curve.Edge.Area > curve.Sight.Area);
         var corners = curve.Sight.Corners();
-        var (reach, found) = (Inches(seen.Y - whole.Y), 0);
+        var (top, bottom, found) = (Inches(whole.Top - seen.Top), Inches(seen.Y - whole.Y), 0);
         foreach (var arc in curve.Edge.Segments.OfType<ArcSegment>())
         {
             for (var k = 0; k <= 20; k++)
@@ -172,12 +173,73 @@ public class LeafCurvesTests
                 var nearest = curve.Sight.ClosestTo(place);
                 if (corners.Any(corner => corner.Place.DistanceTo(nearest.Place) < 1e-6))
                     continue;
-                Assert.Equal(reach, nearest.Distance, Tolerance);
+                Assert.Equal(nearest.Place.Y >= Inches(curve.Light.Box.Top) - Tolerance ? top : bottom, nearest.Distance, Tolerance);
                 found++;
             }
         }
 
         return found;
+    }
+
+    // Clear by 19 1/2 at the crown, d = 3/8: 19 1/2 + 3/4 − 1/16 − 3/32 = 20 3/32; the panel's arc is R + 3/8 − 3/32.
+    [Fact]
+    public void A_clearance_of_its_own_at_the_arch_shows_in_size_working_and_curve()
+    {
+        var design = Design() with { TopArch = new(ArchFamily.Eyebrow, In("1 1/2")) };
+        var breakdown = Door("15", "24", design, (Settings.ClearanceAtArch, "3/32"));
+        var panel = breakdown.Part("hole/leaf/panel");
+        IsSize("11", "20 3/32", panel.Finished);
+        Assert.Equal("19 1/2 + 2 × 3/8 − 1/16 − 3/32 = 20 3/32", WorkedText.Arithmetic(panel.Finished.Length, LengthFormat.InchesTo32));
+        Assert.EndsWith("− clearance along the grain − clearance at an arch", WorkedText.Formula(panel.Finished.Length), StringComparison.Ordinal);
+        Assert.Equal((In("5/16").Value, In("9/32").Value), (panel.VisibleBounds.Y - panel.Outline.Y, panel.Outline.Top - panel.VisibleBounds.Top));
+        var curve = Assert.Single(LeafCurves.Of(breakdown.Leaves.Single(), CopeAndStick).Panels);
+        Assert.Equal((10.5 * 10.5 / 12) + 0.75 + 0.28125, Assert.Single(curve.Edge.Segments.OfType<ArcSegment>()).Radius, 9);
+        Assert.Equal(In("2 1/4").Value - In("5/16").Value, Length.FromInches(Fractions.Fraction.FromDoubleRounded(curve.Edge.Box.Bottom, 9)));
+
+        // As at the ends, under no arch, and in sheet, it says nothing.
+        Assert.Equal("19 1/2 + 2 × 3/8 − 2 × 1/16 = 20 1/8", WorkedText.Arithmetic(Door("15", "24", design).Part("hole/leaf/panel").Finished.Length, LengthFormat.InchesTo32));
+        IsSize("11", "20 1/8", Door("15", "24", Design(), (Settings.ClearanceAtArch, "3/32")).Part("hole/leaf/panel").Finished);
+        IsSize("11 1/8", "20 1/8", Door("15", "24", design with { Panel = new(PanelKind.FlatSheet, Stock: "ply") }, (Settings.ClearanceAtArch, "3/32")).Part("hole/leaf/panel").Finished);
+    }
+
+    // A panel of c = ca = 3/32 and one of 1/16 and 1/8 have one size, and different curves.
+    [Fact]
+    public void Panels_that_differ_by_the_clearance_at_the_arch_alone_are_two_lines_of_a_cut_list()
+    {
+        var design = Design() with { TopArch = new(ArchFamily.Eyebrow, In("1 1/2")) };
+        Part Panel(string along, string atArch) =>
+            Door("15", "24", design, (Settings.ClearanceAlong, along), (Settings.ClearanceAtArch, atArch)).Part("hole/leaf/panel");
+        Part[] panels = [Panel("3/32", "ends"), Panel("1/16", "1/8"), Panel("3/32", "3/32")];
+        Assert.All(panels, panel => Assert.Equal(panels[0].Finished.Length.Amount, panel.Finished.Length.Amount));
+        Assert.Equal([2, 1], CutList.Of(panels).Select(line => line.Count));
+    }
+
+    [Fact]
+    public void The_clearance_that_is_told_leaves_no_flank_without_play()
+    {
+        var random = new Random(51);
+        var corrected = new int[2];
+        string Sixteenths(int least, int most) => $"{random.Next(least, most)}/16 in";
+        for (var i = 0; i < 300; i++)
+        {
+            var grain = (GrainDirection)(i % 2);
+            ArchFamily[] families = [ArchFamily.Cathedral, ArchFamily.Stepped, ArchFamily.HalfRound, ArchFamily.DoubleCurve, ArchFamily.Pointed];
+            var family = families[random.Next(families.Length)];
+            var arch = new Arch(family, family == ArchFamily.HalfRound ? null : In(Sixteenths(24, 70)), family == ArchFamily.DoubleCurve ? null : In(Sixteenths(8, 30)));
+            var design = Design() with { TopArch = arch, BottomArch = i % 3 == 0 ? arch : null, Panel = Raised with { Grain = grain } };
+            Breakdown Tried(string clearance, string across) => Door($"{220 + (i % 7 * 16)}/16 in", "30", design, (Settings.ClearanceAcross, across), (Settings.ClearanceAtArch, clearance));
+            var (across, clearance) = (Sixteenths(2, 5), $"{random.Next(2, 8)}/64 in");
+            foreach (var finding in Tried(clearance, across).Findings.Where(finding => finding.Rule == Rules.FlankBottoms))
+            {
+                if (finding.Advice.GetArguments() is not [Length told])
+                    continue;
+                corrected[(int)grain]++;
+                Assert.DoesNotContain(Tried($"{LengthFormat.InchesTo32.Print(told)} in", across).Findings, other => other.Rule == Rules.FlankBottoms && other.Place == finding.Place
+                    && other.Problem.GetArguments()[2]!.Equals(finding.Problem.GetArguments()[2]));
+            }
+        }
+
+        Assert.All(corrected, count => Assert.True(count > 50, $"{count}"));
     }
 
     // Stiles of 2 1/2 and 2 and lights that the cutting step leaves unequal, once for each hand.

@@ -70,6 +70,8 @@ internal static class LeafRuleCases
         // x = 5, a = 2 1/2: R1 = (5² + 2 1/2²) / 10 = 3 1/8 on the rail, and less by 3/8 − 1/16 on the panel.
         new(Rules.InsideRadius, Caution, "hole/leaf/panel", ["raised panel has an inside radius of 2 13/16 in", "raising has 2 27/32 in"],
             () => RaiseCollared("2 27/32"), () => RaiseCollared("2 13/16"), "panel"),
+        new(Rules.InsideRadius, Caution, "hole/leaf/panel", ["raised panel has an inside radius of 2 13/16 in", "the back-cut has 2 27/32 in"],
+            () => BackCut("2 27/32"), () => BackCut("2 13/16"), "back of the panel"),
         // x = 5, a = 2 1/2: R1 + R2 = 6 1/4; as 1 to 1 the crown has 3 1/8, as 1 to 4 it has 5.
         new(Rules.InsideRadius, Caution, "hole/leaf/rail.top", ["inside radius of 3 1/8 in", "reverse radius over the crown's"],
             () => Reversed(1, 1), () => Reversed(1, 4), "ratio"),
@@ -89,11 +91,25 @@ internal static class LeafRuleCases
         // The span is 10 1/2; 10 3/32 and 11 1/16 of span are doors of 14 19/32 and 15 9/16.
         new(Rules.NoPatternFits, Caution, "hole/leaf/rail.top", ["span of 10 1/2 in", "door 14 19/32 in wide for pattern Low, or 15 9/16 in wide for pattern Wide"],
             () => OnRack("9", "10 3/32"), () => OnRack("9", "10 1/2")),
-        new(Rules.PatternFits, Note, "hole/leaf/rail.top", ["Pattern Low fits this span of 10 1/2 in", "rises as far as the design says"],
+        new(Rules.PatternFits, Note, "hole/leaf/rail.top", ["Pattern Low fits this span of 10 1/2 in", "leaves the curve that the design says"],
             () => OnRack("9", "10 1/2"), () => OnRack("9", "10 15/32")),
         // R = 12² / (8 × 1 1/2) + 3/4 = 12 3/4; over 10 1/2 that rises 12 3/4 − √(12 3/4² − 5 1/4²) = 1.131, nearest 1 1/8.
-        new(Rules.PatternFits, Note, "hole/leaf/rail.top", ["Over this span it rises", "1 1/8 in, and the design says 1 1/2 in"],
+        new(Rules.PatternFits, Note, "hole/leaf/rail.top", ["Over this span it rises", "1 1/8 in, and the design says 1 1/2 in; change the design"],
             () => OnRack("10 1/2", "12"), () => OnRack("10 17/32", "12"), "another rise"),
+        // Shoulders of 2 over 12 are 1 1/4 over 10 1/2; as the design says, 1 1/2, they are over 11, which is a door of 15 1/2.
+        new(Rules.PatternFits, Note, "hole/leaf/rail.top",
+            ["its shoulders are 1 1/4 in, and the design says 1 1/2 in", "reverse radius over the crown's is 0.5, and the design says 1", "A door 15 1/2 in wide has the shoulders of the design"],
+            () => Cathedrals("9"), () => Cathedrals("10 17/32"), "other shoulders and radii"),
+        // A published example: narrowest 2 1/2, rise 1 1/2 and 1/4 of waste need a blank of 4 1/4 (a woodworking magazine on arched raised panels).
+        new(Rules.BlankWiderThanStock, Caution, "hole/leaf/rail.top", ["4 1/4 in wide in the rough, 1 1/2 in of it for the rise", "widest board of '4/4 solid' is 4 7/32 in", "rise be at most 1 15/32 in"],
+            () => Boards("4 7/32"), () => Boards("4 1/4")),
+        // x = 5, a = 2 1/2: at the inflection the flank leans 53° 8', 2 1/2 + 3/16 from the middle, and moves 1/8 × 2 11/16 / 5 1/2.
+        new(Rules.FlankBottoms, Caution, "hole/leaf/panel", ["Grown by 1/4 in", "groove of the top rail beside the arch", "it has 1/32 in of clearance", "clearance at an arch be at least 1/16 in"],
+            () => Flanked(ArchFamily.Cathedral, "2 1/2", "1/4", "1/32"), () => Flanked(ArchFamily.Cathedral, "2 1/2", "1/4", "1/16")),
+        new(Rules.FlankBottoms, Caution, "hole/leaf/panel", ["clearance at an arch be at least 1/8 in"],
+            () => Flanked(ArchFamily.HalfRound, null, null, "ends"), () => Flanked(ArchFamily.HalfRound, null, null, "1/8"), "upright flank"),
+        new(Rules.FlankBottoms, Caution, "hole/leaf/panel", ["groove of the bottom rail"],
+            () => Lying("3/32"), () => Lying("1/8"), "level grain"),
         new(Rules.CrownThin, Caution, "hole/leaf/rail.top", ["1 3/32 in at its narrowest", "leaves 23/32 in", "less than 3/4 in", "at least 1 1/8 in"],
             () => Door("15", "24", Plain with { TopRail = In("1 3/32"), TopArch = Eyebrow("2") }), () => Door("15", "24", Plain with { TopRail = In("1 1/8"), TopArch = Eyebrow("2") })),
         new(Rules.MidStileUnderArch, CannotBuild, "hole/leaf/stile.mid.1", ["stands 9 in from the stile", "top rail"], () => Shouldered("9 31/32"), () => Shouldered("10")),
@@ -155,6 +171,9 @@ internal static class LeafRuleCases
     private static Breakdown RaiseCollared(string radius) =>
         Breakdown.Of(DoorOf("15", "24", Archway(ArchFamily.Cathedral, "2 1/2", "1/4")), Cutters(set => set with { RaiseCollarRadius = In(radius) }));
 
+    private static Breakdown BackCut(string radius) =>
+        Breakdown.Of(DoorOf("15", "24", Archway(ArchFamily.Cathedral, "2 1/2", "1/4")), Cutters(set => set with { BackCutCollarRadius = In(radius) }));
+
     private static Breakdown Reversed(int reverse, int crown) => Breakdown.Of(
         DoorOf("15", "24", Plain with { TopArch = new(ArchFamily.Cathedral, In("2 1/2"), In("1/4"), ReverseToCrown: new(reverse, crown)) }),
         Cutters(set => set with { CollarRadius = In("4") }));
@@ -174,6 +193,22 @@ internal static class LeafRuleCases
                 new("other", "Other", ArchFamily.Cathedral, In("2"), In("9"), In("16")),
             ],
         });
+
+    private static Breakdown Cathedrals(string least) => Breakdown.Of(
+        DoorOf("15", "24", Archway(ArchFamily.Cathedral, "1 1/2", "1 1/2")), ShippedStandards.Inch with
+        {
+            Patterns = [new("hall", "Hall", ArchFamily.Cathedral, In("1 1/2"), In(least), In("12"), In("2"), new(1, 2))],
+        });
+
+    private static Breakdown Boards(string widest) => Breakdown.Of(
+        DoorOf("15", "24", Archway(ArchFamily.Eyebrow, "1 1/2", null) with { TopRail = In("2 1/2") }, (Settings.TrimHeight, "0")),
+        Stocks(stock => stock.Id == "four-quarter" ? stock with { WidestBoard = In(widest) } : stock));
+
+    private static Breakdown Flanked(ArchFamily family, string? rise, string? shoulder, string clearance) => Door("15", "24",
+        Plain with { TopArch = new(family, rise is null ? null : In(rise), shoulder is null ? null : In(shoulder)) }, (Settings.ClearanceAtArch, clearance));
+
+    private static Breakdown Lying(string clearance) => Door("15", "24",
+        Plain with { BottomArch = Eyebrow("1 1/2"), Panel = Raised with { Grain = GrainDirection.Horizontal } }, (Settings.ClearanceAtArch, clearance));
 
     private static Breakdown Cornered(ArchFamily family) =>
         Breakdown.Of(DoorOf("15", "24", Archway(family, "2", null)), Cutters(set => set with { CollarRadius = In("1/2") }));

@@ -11,7 +11,7 @@ internal static class Samples
     public static LengthEntry In(string text) => new(text, LengthReader.ReadOwn(text, LengthUnit.Inch));
 
     public static SettingValues Set(params (Setting Setting, string Value)[] values) => new(values.ToDictionary(
-        value => value.Setting, value => new SettingValue(value.Value, value.Setting.Kind == SettingKind.Length ? In(value.Value).Value : default)));
+        value => value.Setting, value => new SettingValue(value.Value, value.Setting.Kind == SettingKind.Length && !value.Setting.IsWord(value.Value) ? In(value.Value).Value : default)));
 
     public static LightFilling Raised { get; } = new(PanelKind.Raised, Stock: "panel");
 
