@@ -6,7 +6,7 @@ public sealed class Chain
 {
     private readonly CurveSegment[] segments;
     private readonly double[] starts;
-    private readonly CurveBox[] boxes;
+    private CurveBox[]? boxes;
 
     /// <exception cref="ArgumentException">There is no segment, or two neighbours are more than 1e-9 in apart; the message names the place.</exception>
     public Chain(IEnumerable<CurveSegment> segments, bool isClosed)
@@ -17,11 +17,9 @@ public sealed class Chain
             throw new ArgumentException("A chain has at least one segment.", nameof(segments));
 
         starts = new double[this.segments.Length + 1];
-        boxes = new CurveBox[this.segments.Length];
         for (var i = 0; i < this.segments.Length; i++)
         {
             starts[i + 1] = starts[i] + this.segments[i].Length;
-            boxes[i] = this.segments[i].Box;
             var next = i + 1 < this.segments.Length ? i + 1 : 0;
             if (next == 0 && !isClosed)
                 break;
@@ -42,13 +40,23 @@ public sealed class Chain
     /// <summary>Length along the curve, in.</summary>
     public double Length => starts[^1];
 
-    public CurveBox Box => boxes.Aggregate((one, other) => one.With(other));
+    public CurveBox Box
+    {
+        get
+        {
+            var box = Boxes[0];
+            foreach (var other in Boxes)
+                box = box.With(other);
+            return box;
+        }
+    }
 
     /// <summary>Area of a closed chain that does not cross itself, in²: positive when it runs counter-clockwise.</summary>
     /// <exception cref="InvalidOperationException">The chain is open.</exception>
     public double Area => IsClosed ? segments.Sum(segment => segment.AreaShare) : throw new InvalidOperationException("An open chain has no area.");
 
-    internal CurveBox BoxOf(int segment) => boxes[segment];
+    // Most chains are steps on the way to another, and nobody asks for their boxes.
+    private CurveBox[] Boxes => boxes ??= Array.ConvertAll(segments, segment => segment.Box);
 
     /// <summary>Distance along the chain at which a segment begins, in.</summary>
     public double StartOf(int segment) => starts[segment];
@@ -82,9 +90,9 @@ public sealed class Chain
     /// <summary>Whether every place of the chain is at least so far from a point, in.</summary>
     internal bool KeepsOff(CurvePoint point, double distanceInches)
     {
-        foreach (var segment in segments)
+        for (var i = 0; i < segments.Length; i++)
         {
-            if (segment.ClosestTo(point).Distance < distanceInches)
+            if (!Boxes[i].KeepsOff(point, distanceInches) && segments[i].DistanceTo(point) < distanceInches)
                 return false;
         }
 
@@ -97,15 +105,21 @@ public sealed class Chain
         ? Math.Abs(segments.Sum(segment => segment.TurnRound(point))) > Math.PI
         : throw new InvalidOperationException("An open chain contains nothing.");
 
-    public Chain Reversed() => new(segments.Reverse().Select(segment => segment.Reversed()), IsClosed);
+    public Chain Reversed()
+    {
+        var reversed = new CurveSegment[segments.Length];
+        for (var i = 0; i < segments.Length; i++)
+            reversed[^(i + 1)] = segments[i].Reversed();
+        return new(reversed, IsClosed);
+    }
 
-    public Chain Translated(CurvePoint by) => new(segments.Select(segment => segment.Translated(by)), IsClosed);
+    public Chain Translated(CurvePoint by) => new(Array.ConvertAll(segments, segment => segment.Translated(by)), IsClosed);
 
     /// <summary>Mirrored in a vertical line, and still travelled from its own start to its own end.</summary>
-    public Chain Mirrored(double verticalLineX) => new(segments.Select(segment => segment.Mirrored(verticalLineX)), IsClosed);
+    public Chain Mirrored(double verticalLineX) => new(Array.ConvertAll(segments, segment => segment.Mirrored(verticalLineX)), IsClosed);
 
     /// <summary>Turned over about the X axis, as an arch is for a bottom rail.</summary>
-    public Chain TurnedOver() => new(segments.Select(segment => segment.TurnedOver()), IsClosed);
+    public Chain TurnedOver() => new(Array.ConvertAll(segments, segment => segment.TurnedOver()), IsClosed);
 
     /// <summary>Two open chains, before and after a place that is neither end.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The place is not between the ends.</exception>
@@ -142,7 +156,7 @@ public sealed class Chain
         {
             for (var j = 0; j < other.segments.Length; j++)
             {
-                if (!boxes[i].Touches(other.boxes[j], CurveTolerance.MeetingInches))
+                if (!Boxes[i].Touches(other.Boxes[j], CurveTolerance.MeetingInches))
                     continue;
                 found.Clear();
                 SegmentCrossings.Find(segments[i], other.segments[j], found);

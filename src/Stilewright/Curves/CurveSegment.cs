@@ -24,6 +24,9 @@ public abstract record CurveSegment
     /// <summary>How far off the point is, and how far along the segment its closest place lies, in.</summary>
     public abstract (double Distance, double Along) ClosestTo(CurvePoint point);
 
+    /// <summary>How far off the point is, in: that of <see cref="ClosestTo"/>, without the place.</summary>
+    internal abstract double DistanceTo(CurvePoint point);
+
     /// <summary>Whether the endless line or whole circle passes within the distance of the point.</summary>
     internal abstract bool RunsBy(CurvePoint point, double withinInches);
 
@@ -76,6 +79,8 @@ public sealed record LineSegment : CurveSegment
         return along <= 0 ? (point.DistanceTo(Start), 0) : along >= length ? (point.DistanceTo(End), length) : (Math.Abs(off), along);
     }
 
+    internal override double DistanceTo(CurvePoint point) => ClosestTo(point).Distance;
+
     internal override bool RunsBy(CurvePoint point, double withinInches) =>
         Math.Abs((End - Start).Cross(point - Start)) <= withinInches * Length;
 
@@ -93,6 +98,7 @@ public sealed record LineSegment : CurveSegment
 public sealed record ArcSegment : CurveSegment
 {
     private const double FullTurn = 2 * Math.PI;
+    private static readonly CurvePoint[] Axes = [new(1, 0), new(0, 1), new(-1, 0), new(0, -1)];
 
     /// <param name="startRadians">Angle of the start seen from the centre, counter-clockwise from the X axis.</param>
     /// <param name="sweepRadians">Angle travelled, counter-clockwise positive; at most a full turn either way.</param>
@@ -147,10 +153,10 @@ public sealed record ArcSegment : CurveSegment
         get
         {
             var box = CurveBox.Round(Start, End);
-            for (var quarter = 0; quarter < 4; quarter++)
+            foreach (var outward in Axes)
             {
-                if (TurnTo(quarter * Math.PI / 2) < Math.Abs(SweepRadians))
-                    box = box.With(Centre + (new CurvePoint(quarter == 0 ? 1 : quarter == 2 ? -1 : 0, quarter == 1 ? 1 : quarter == 3 ? -1 : 0) * Radius));
+                if (Passes(outward))
+                    box = box.With(Centre + (outward * Radius));
             }
 
             return box;
@@ -173,7 +179,18 @@ public sealed record ArcSegment : CurveSegment
         return fromStart <= fromEnd ? (fromStart, 0) : (fromEnd, Length);
     }
 
+    internal override double DistanceTo(CurvePoint point) => point - Centre is var outward && Passes(outward)
+        ? Math.Abs(outward.Length - Radius) : Math.Min(point.DistanceTo(Start), point.DistanceTo(End));
+
     internal override bool RunsBy(CurvePoint point, double withinInches) => Math.Abs(point.DistanceTo(Centre) - Radius) <= withinInches;
+
+    /// <summary>Whether the arc passes in that direction from its centre, told by its ends and without an angle.</summary>
+    internal bool Passes(CurvePoint outward)
+    {
+        var (start, end, turn) = (Start - Centre, End - Centre, Math.Sign(SweepRadians));
+        var (afterStart, beforeEnd) = (start.Cross(outward) * turn >= 0, outward.Cross(end) * turn >= 0);
+        return Math.Abs(SweepRadians) >= FullTurn || (Math.Abs(SweepRadians) <= Math.PI ? afterStart && beforeEnd : afterStart || beforeEnd);
+    }
 
     /// <summary>The highest place of the arc.</summary>
     internal CurvePoint Top => TurnTo(Math.PI / 2) <= Math.Abs(SweepRadians)

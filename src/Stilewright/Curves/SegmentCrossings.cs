@@ -23,17 +23,19 @@ internal static class SegmentCrossings
                 break;
         }
 
-        EndOn(first.Start, second, along => new(0, along, first.Start));
-        EndOn(first.End, second, along => new(first.Length, along, first.End));
-        EndOn(second.Start, first, along => new(along, 0, second.Start));
-        EndOn(second.End, first, along => new(along, second.Length, second.End));
-
-        void EndOn(CurvePoint end, CurveSegment other, Func<double, Crossing> meeting)
-        {
-            if (other.RunsBy(end, CurveTolerance.TouchInches) && other.ClosestTo(end) is var closest && closest.Distance <= CurveTolerance.TouchInches)
-                Add(meeting(closest.Along), into, before);
-        }
+        if (TouchedAt(second, first.Start) is { } startOfFirst)
+            Add(new(0, startOfFirst, first.Start), into, before);
+        if (TouchedAt(second, first.End) is { } endOfFirst)
+            Add(new(first.Length, endOfFirst, first.End), into, before);
+        if (TouchedAt(first, second.Start) is { } startOfSecond)
+            Add(new(startOfSecond, 0, second.Start), into, before);
+        if (TouchedAt(first, second.End) is { } endOfSecond)
+            Add(new(endOfSecond, second.Length, second.End), into, before);
     }
+
+    // How far along a segment an end of the other touches it.
+    private static double? TouchedAt(CurveSegment segment, CurvePoint end) =>
+        segment.RunsBy(end, CurveTolerance.TouchInches) && segment.ClosestTo(end) is var (distance, along) && distance <= CurveTolerance.TouchInches ? along : null;
 
     private static void Lines(LineSegment one, LineSegment other, List<Crossing> into)
     {
@@ -97,7 +99,10 @@ internal static class SegmentCrossings
 
     private static double? Along(ArcSegment arc, CurvePoint place)
     {
-        var turn = arc.TurnTo(Math.Atan2(place.Y - arc.Centre.Y, place.X - arc.Centre.X));
+        var outward = place - arc.Centre;
+        if (!arc.Passes(outward))
+            return null;
+        var turn = arc.TurnTo(Math.Atan2(outward.Y, outward.X));
         return turn <= Math.Abs(arc.SweepRadians) ? turn * arc.Radius : null;
     }
 

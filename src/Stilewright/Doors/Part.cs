@@ -94,8 +94,14 @@ public sealed record Part(
     {
         get
         {
-            var (left, right) = (Visible.Min(point => point.X), Visible.Max(point => point.X));
-            var (bottom, top) = (Visible.Min(point => point.Y), Visible.Max(point => point.Y));
+            var (left, bottom) = (Visible[0].X, Visible[0].Y);
+            var (right, top) = (left, bottom);
+            foreach (var (x, y) in Visible)
+            {
+                (left, right) = (Length.Least(left, x), Length.Greatest(right, x));
+                (bottom, top) = (Length.Least(bottom, y), Length.Greatest(top, y));
+            }
+
             return new(left, bottom, right - left, top - bottom);
         }
     }
