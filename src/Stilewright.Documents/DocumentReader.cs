@@ -30,6 +30,20 @@ public static class DocumentReader
     public static DocumentResult<Course> ReadCourse(string text, DocumentFormat? format = null) =>
         ReadCourse(Encoding.UTF8.GetBytes(text), format);
 
+    /// <summary>Reads a course that stands as a tree, such as one put together from its projects. Errors tell no lines.</summary>
+    /// <param name="tree">The whole course with its format and version; it is not altered.</param>
+    /// <inheritdoc cref="ReadCourse(ReadOnlySpan{byte}, DocumentFormat?)" path="/param[@name='format']"/>
+    public static DocumentResult<Course> ReadCourse(JsonObject tree, DocumentFormat? format = null)
+    {
+        ArgumentNullException.ThrowIfNull(tree);
+        return ReadCourse(Encoding.UTF8.GetBytes(tree.ToJsonString()), format) switch
+        {
+            DocumentResult<Course>.Refused refused => new DocumentResult<Course>.Refused(
+                [.. refused.Errors.Select(error => error with { Line = null, Column = null })]),
+            var read => read,
+        };
+    }
+
     /// <summary>Reads a house standard. One without cutters, machines or stocks has those of the shipped standard it is based on.</summary>
     /// <inheritdoc cref="ReadCourse(ReadOnlySpan{byte}, DocumentFormat?)" path="/param"/>
     public static DocumentResult<HouseStandard> ReadStandard(ReadOnlySpan<byte> utf8, DocumentFormat? format = null) =>

@@ -23,7 +23,7 @@ internal sealed class DocumentWalk(DocumentFormat format, ErrorList errors)
     public object? Read(JsonPiece tree)
     {
         TryRecord(root, tree, DocumentPath.Root, null, RootKeys, out var document);
-        var own = root.Within().Select(record => record.Type).ToHashSet();
+        var own = root.RecordsWithin().Select(record => record.Type).ToHashSet();
         foreach (var reference in references.Where(reference => own.Contains(reference.Type)))
             Resolve(reference.Type, reference.Id, reference.Path, reference.Scope);
         return document;

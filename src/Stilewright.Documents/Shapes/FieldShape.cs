@@ -21,6 +21,7 @@ internal sealed class FieldShape
         property = record.GetProperty(parameter.Name!)
             ?? throw new InvalidOperationException($"{record} has no property for its parameter {parameter.Name}.");
         Key = Spelling.Key(parameter.Name!);
+        Label = Spelling.InWords(parameter.Name!);
         foreach (var attribute in parameter.GetCustomAttributes(inherit: false))
         {
             switch (attribute)
@@ -39,6 +40,13 @@ internal sealed class FieldShape
                     break;
                 case MeaningAttribute meaning:
                     Meaning = meaning.Text;
+                    break;
+                case LabelAttribute label:
+                    Label = label.Text;
+                    IsSilent = label.IsSilent;
+                    break;
+                case BeginsWithIdAttribute:
+                    BeginsWithId = true;
                     break;
             }
         }
@@ -71,11 +79,20 @@ internal sealed class FieldShape
 
     public string? Meaning { get; }
 
+    /// <summary>What people call it in a sentence.</summary>
+    public string Label { get; }
+
+    /// <summary>Whether sentences leave it out.</summary>
+    public bool IsSilent { get; }
+
     public BetweenAttribute? Between { get; }
 
     public bool IsId { get; }
 
     public Type? RefersTo { get; }
+
+    /// <summary>Whether it holds a path that begins with the id of a record.</summary>
+    public bool BeginsWithId { get; }
 
     public UniqueWithinAttribute? Unique { get; }
 

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Reflection;
+using System.Text.Json.Nodes;
 using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;
@@ -28,6 +29,45 @@ internal abstract class Shape
         { IsClass: true, IsAbstract: true } when type.IsDefined(typeof(CaseAttribute)) => new CaseSetShape(type),
         { IsClass: true, IsAbstract: false } => new RecordShape(type),
         _ => throw new InvalidOperationException($"{type} has no form in documents."),
+    };
+
+    private bool? holdsIds;
+
+    /// <summary>Whether a record with an id can stand in a value of this form.</summary>
+    public bool HoldsIds => holdsIds ??= RecordsWithin().Any(record => record.IdField is not null);
+
+    /// <summary>Every record that a value of this form can hold, itself included.</summary>
+    public IReadOnlySet<RecordShape> RecordsWithin()
+    {
+        HashSet<RecordShape> found = [];
+        Visit(this);
+        return found;
+
+        void Visit(Shape shape)
+        {
+            switch (shape)
+            {
+                case RecordShape record when found.Add(record):
+                    foreach (var field in record.Fields)
+                        Visit(field.Shape);
+                    break;
+                case ListShape list:
+                    Visit(list.Item);
+                    break;
+                case CaseSetShape set:
+                    foreach (var (_, one) in set.Cases)
+                        Visit(one);
+                    break;
+            }
+        }
+    }
+
+    /// <summary>The record that an object of this form is, by its kind where there are several; null where it is none.</summary>
+    public RecordShape? RecordOf(JsonNode? node) => node is not JsonObject tree ? null : this switch
+    {
+        RecordShape record => record,
+        CaseSetShape set when tree[CaseSetShape.KindKey] is JsonValue kind && kind.TryGetValue<string>(out var word) => set.Find(word),
+        _ => null,
     };
 }
 
@@ -63,7 +103,7 @@ internal sealed class WordShape : Shape
             var value = field.GetValue(null)!;
             values.Add(word, value);
             words.Add(value, word);
-            list.Add(new(word, field.GetCustomAttribute<MeaningAttribute>()?.Text));
+            list.Add(new(word, field.GetCustomAttribute<MeaningAttribute>()?.Text, field.GetCustomAttribute<LabelAttribute>()?.Text ?? word.Replace('-', ' ')));
         }
 
         Type = type;
@@ -80,8 +120,8 @@ internal sealed class WordShape : Shape
     public string WordOf(object value) => words[value];
 }
 
-/// <summary>A word of an enum as it is spelled, and its meaning where it says one.</summary>
-internal sealed record EnumWord(string Word, string? Meaning);
+/// <summary>A word of an enum as it is spelled, its meaning where it says one, and what people say in a sentence.</summary>
+internal sealed record EnumWord(string Word, string? Meaning, string Label);
 
 internal sealed class ListShape(Type item) : Shape
 {
@@ -91,12 +131,22 @@ internal sealed class ListShape(Type item) : Shape
 
     public Shape Item => itemShape ??= Of(ItemType);
 
+    /// <summary>Whether every item has an id, so that items are told apart by it.</summary>
+    public bool IsById => Item switch
+    {
+        RecordShape record => record.IdField is not null,
+        CaseSetShape set => set.Cases.All(one => one.Shape.IdField is not null),
+        _ => false,
+    };
+
     public Array Empty { get; } = Array.CreateInstance(item, 0);
 }
 
 /// <summary>A record: an object whose keys are the parameters of its only constructor.</summary>
 internal sealed class RecordShape : Shape
 {
+    public const string IdKey = "id";
+
     private readonly Dictionary<string, int> positions;
     private readonly ConstructorInvoker make;
 
@@ -108,6 +158,10 @@ internal sealed class RecordShape : Shape
         NullabilityInfoContext nullability = new();
         Type = type;
         Fields = [.. constructor.GetParameters().Select(parameter => new FieldShape(type, parameter, nullability))];
+        IdField = Fields.FirstOrDefault(field => field.IsId);
+        if (IdField is { Key: not IdKey })
+            throw new InvalidOperationException($"The id of {type} is called {IdField.Key}; in documents it is called {IdKey}.");
+        MayBeEmpty = !Fields.Any(field => field.IsRequired);
         positions = new(StringComparer.Ordinal);
         for (var index = 0; index < Fields.Count; index++)
             positions.Add(Fields[index].Key, index);
@@ -121,6 +175,12 @@ internal sealed class RecordShape : Shape
     /// <summary>In the order of the constructor, which is that of the file.</summary>
     public IReadOnlyList<FieldShape> Fields { get; }
 
+    /// <summary>The id by which the record is addressed, in records that have one.</summary>
+    public FieldShape? IdField { get; }
+
+    /// <summary>Whether an object without keys is such a record: nothing in it must be said.</summary>
+    public bool MayBeEmpty { get; }
+
     /// <summary>Where the field stands that sets the unit for everything inside, in records that have one.</summary>
     public int? UnitPosition { get; }
 
@@ -129,32 +189,6 @@ internal sealed class RecordShape : Shape
     public int? PositionOf(string key) => positions.TryGetValue(key, out var position) ? position : null;
 
     public object Make(object?[] values) => make.Invoke(values.AsSpan());
-
-    /// <summary>This record and every record that a document of it can hold.</summary>
-    public IReadOnlySet<RecordShape> Within()
-    {
-        HashSet<RecordShape> found = [];
-        Visit(this);
-        return found;
-
-        void Visit(Shape shape)
-        {
-            switch (shape)
-            {
-                case RecordShape record when found.Add(record):
-                    foreach (var field in record.Fields)
-                        Visit(field.Shape);
-                    break;
-                case ListShape list:
-                    Visit(list.Item);
-                    break;
-                case CaseSetShape set:
-                    foreach (var (_, one) in set.Cases)
-                        Visit(one);
-                    break;
-            }
-        }
-    }
 }
 
 /// <summary>A closed set of records, told apart by <c>kind</c>.</summary>

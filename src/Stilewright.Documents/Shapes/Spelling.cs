@@ -12,7 +12,10 @@ internal static class Spelling
     public static string Word(string name) => Split(name, '-');
 
     /// <summary><c>DoorDesign</c> in a sentence: <c>door design</c>.</summary>
-    public static string InWords(Type type) => Split(type.Name, ' ');
+    public static string InWords(Type type) => InWords(type.Name);
+
+    /// <summary><c>GrooveDepth</c> in a sentence: <c>groove depth</c>.</summary>
+    public static string InWords(string name) => Split(name, ' ');
 
     private static string Split(string name, char between)
     {

@@ -54,3 +54,17 @@ public sealed class UniqueWithinAttribute(Type within, string what) : Attribute
     public Type Within { get; } = within;
     public string What { get; } = what;
 }
+
+/// <summary>What people call a field, a record or a word in a sentence, where its name written in words reads badly.</summary>
+[AttributeUsage(AttributeTargets.Parameter | AttributeTargets.Class | AttributeTargets.Field)]
+public sealed class LabelAttribute(string text) : Attribute
+{
+    public string Text { get; } = text;
+
+    /// <summary>True for a field that sentences leave out, since what stands inside says it all.</summary>
+    public bool IsSilent { get; init; }
+}
+
+/// <summary>A path of something that is computed, which begins with the id of a record in the same document.</summary>
+[AttributeUsage(AttributeTargets.Parameter)]
+public sealed class BeginsWithIdAttribute : Attribute;

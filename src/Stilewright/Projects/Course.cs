@@ -28,7 +28,7 @@ public sealed record Project(
 [Meaning("A hazard that the instructor has looked at and accepts; it is printed all the same")]
 public sealed record AcceptedHazard(
     [Meaning("The code of the rule")] string Rule,
-    [Meaning("The path of the part or leaf")] string Place,
+    [Meaning("The path of the part or leaf"), BeginsWithId] string Place,
     [Meaning("Why it is accepted, and how the work will be held")] string Reason);
 
 [Meaning("One cabinet or other piece of furniture")]
