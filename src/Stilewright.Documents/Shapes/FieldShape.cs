@@ -44,6 +44,7 @@ internal sealed class FieldShape
                 case LabelAttribute label:
                     Label = label.Text;
                     IsSilent = label.IsSilent;
+                    AbsentLabel = label.Absent;
                     break;
                 case BeginsWithIdAttribute:
                     BeginsWithId = true;
@@ -81,6 +82,9 @@ internal sealed class FieldShape
 
     /// <summary>What people call it in a sentence.</summary>
     public string Label { get; }
+
+    /// <summary>What people say holds where it is absent, where its label says so.</summary>
+    public string? AbsentLabel { get; }
 
     /// <summary>Whether sentences leave it out.</summary>
     public bool IsSilent { get; }

@@ -157,6 +157,7 @@ internal sealed class RecordShape : Shape
             throw new InvalidOperationException($"{type} has {constructors.Length} public constructors; a record in documents has one.");
         NullabilityInfoContext nullability = new();
         Type = type;
+        Label = type.GetCustomAttribute<LabelAttribute>(inherit: false)?.Text ?? Spelling.InWords(type);
         Fields = [.. constructor.GetParameters().Select(parameter => new FieldShape(type, parameter, nullability))];
         IdField = Fields.FirstOrDefault(field => field.IsId);
         if (IdField is { Key: not IdKey })
@@ -171,6 +172,9 @@ internal sealed class RecordShape : Shape
     }
 
     public Type Type { get; }
+
+    /// <summary>What people call one such record in a sentence.</summary>
+    public string Label { get; }
 
     /// <summary>In the order of the constructor, which is that of the file.</summary>
     public IReadOnlyList<FieldShape> Fields { get; }
@@ -199,6 +203,9 @@ internal sealed class CaseSetShape(Type type) : Shape
     private IReadOnlyList<CaseShape>? cases;
 
     public Type Type { get; } = type;
+
+    /// <summary>What people call one of them in a sentence.</summary>
+    public string Label { get; } = type.GetCustomAttribute<LabelAttribute>(inherit: false)?.Text ?? Spelling.InWords(type);
 
     public IReadOnlyList<CaseShape> Cases =>
         cases ??= [.. Type.GetCustomAttributes<CaseAttribute>().Select(one => new CaseShape(one.Kind, (RecordShape)Of(one.Type)))];

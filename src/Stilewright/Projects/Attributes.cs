@@ -61,6 +61,9 @@ public sealed class LabelAttribute(string text) : Attribute
 {
     public string Text { get; } = text;
 
+    /// <summary>What holds where a field is absent, unless its meaning ends with that: "absent, as the standard says".</summary>
+    public string? Absent { get; init; }
+
     /// <summary>True for a field that sentences leave out, since what stands inside says it all.</summary>
     public bool IsSilent { get; init; }
 }

@@ -16,7 +16,7 @@ public sealed record Machine(
     [Id] string Id,
     [Meaning("What the shop calls it")] string Name,
     MachineKind Kind,
-    [Meaning("Shortest stock, along the feed"), Between(0, 120, Above = true)] LengthEntry? Shortest = null,
-    [Meaning("Narrowest stock"), Between(0, 120, Above = true)] LengthEntry? Narrowest = null,
-    [Meaning("Widest stock"), Between(0, 120, Above = true)] LengthEntry? Widest = null,
+    [Meaning("Shortest stock, along the feed"), Label("shortest stock"), Between(0, 120, Above = true)] LengthEntry? Shortest = null,
+    [Meaning("Narrowest stock"), Label("narrowest stock"), Between(0, 120, Above = true)] LengthEntry? Narrowest = null,
+    [Meaning("Widest stock"), Label("widest stock"), Between(0, 120, Above = true)] LengthEntry? Widest = null,
     [Meaning("Where the figures come from")] string? Source = null);

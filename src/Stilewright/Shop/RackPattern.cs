@@ -4,7 +4,7 @@ using Stilewright.Projects;
 
 namespace Stilewright.Shop;
 
-[Meaning("A hard pattern on the rack: one fixed curve that serves a range of spans, cut off at the sight lines where the span is less than its greatest")]
+[Meaning("A hard pattern on the rack: one fixed curve that serves a range of spans, cut off at the sight lines where the span is less than its greatest"), Label("hard pattern")]
 public sealed record RackPattern(
     [Id] string Id,
     [Meaning("What the shop calls it")] string Name,
