@@ -4,6 +4,7 @@ const string usage = """
     Measures the program on this machine. Name what to measure:
       doors    10,000 doors with all worked steps, on one core
       course   a course of 24 benches and 100 leaves, from file to all results
+      changes  two people's edits of a course of 60 benches: differences, merge, sentences
       packet   the packet of 100 leaves as a PDF, and the first page of one project
       patterns curves and full-size patterns of one arched leaf, and of 100 leaves as a PDF
       fuzz     100,000 damaged files, each read or refused with reasons
@@ -11,7 +12,7 @@ const string usage = """
       all      each of them in turn
     """;
 
-if (args is not [var what] || what is not ("doors" or "course" or "packet" or "patterns" or "fuzz" or "cli" or "all"))
+if (args is not [var what] || what is not ("doors" or "course" or "changes" or "packet" or "patterns" or "fuzz" or "cli" or "all"))
 {
     Console.Error.WriteLine(usage);
     return 64;
@@ -23,6 +24,8 @@ if (what is "doors" or "all")
     DoorsMeasurement.Run();
 if (what is "course" or "all")
     CourseMeasurement.Run();
+if (what is "changes" or "all")
+    ChangesMeasurement.Run();
 if (what is "packet" or "all")
     PacketMeasurement.Run();
 if (what is "patterns" or "all")
