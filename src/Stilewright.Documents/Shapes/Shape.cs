@@ -159,9 +159,7 @@ internal sealed class RecordShape : Shape
         Type = type;
         Label = type.GetCustomAttribute<LabelAttribute>(inherit: false)?.Text ?? Spelling.InWords(type);
         Fields = [.. constructor.GetParameters().Select(parameter => new FieldShape(type, parameter, nullability))];
-        IdField = Fields.FirstOrDefault(field => field.IsId);
-        if (IdField is { Key: not IdKey })
-            throw new InvalidOperationException($"The id of {type} is called {IdField.Key}; in documents it is called {IdKey}.");
+        IdField = Fields.FirstOrDefault(field => field is { IsId: true, Key: IdKey });
         MayBeEmpty = !Fields.Any(field => field.IsRequired);
         positions = new(StringComparer.Ordinal);
         for (var index = 0; index < Fields.Count; index++)
@@ -179,7 +177,7 @@ internal sealed class RecordShape : Shape
     /// <summary>In the order of the constructor, which is that of the file.</summary>
     public IReadOnlyList<FieldShape> Fields { get; }
 
-    /// <summary>The id by which the record is addressed, in records that have one.</summary>
+    /// <summary>The id by which the record is addressed, in records that have one of their own; what was handed out has that of its course.</summary>
     public FieldShape? IdField { get; }
 
     /// <summary>Whether an object without keys is such a record: nothing in it must be said.</summary>
