@@ -54,6 +54,14 @@ internal sealed class PatternCommand(Screen screen, TimeProvider clock) : Comman
         [Description("The radius of the cutter under that bearing, where it leaves the edge.")]
         public string? Cutter { get; init; }
 
+        [CommandOption("--one-pattern")]
+        [Description("Tell on panels' patterns how far the rail's own pattern is set down on the panel, also where no hard pattern of the rack serves.")]
+        public bool OnePattern { get; init; }
+
+        [CommandOption("--whole")]
+        [Description("Draw the pattern of a tall panel whole; without it, it ends below the curve.")]
+        public bool Whole { get; init; }
+
         [CommandOption("--points <FILE>")]
         [Description("Write points of every curve, with straight lines between them within 0.001 in, as CSV.")]
         public string? Points { get; init; }
@@ -82,8 +90,6 @@ internal sealed class PatternCommand(Screen screen, TimeProvider clock) : Comman
                 return ValidationResult.Error("Give --paper or --roll, not both.");
             if (Printer is null != Feed is null)
                 return ValidationResult.Error("--printer and --feed go together: a printer is corrected for one way of feeding, such as --printer office.json --feed short.");
-            if (Printer is not null && IsSvg)
-                return ValidationResult.Error("An SVG is not corrected for a printer: give --out a PDF, or leave --printer out.");
             if (FeedOf(Feed ?? "short") is null)
                 return ValidationResult.Error($"--feed takes short or long, not \"{Feed}\".");
             if (Bearing is null != Cutter is null)
@@ -134,66 +140,78 @@ internal sealed class PatternCommand(Screen screen, TimeProvider clock) : Comman
         foreach (var file in new[] { settings.Out, settings.Points, settings.Arcs }.OfType<string>())
             OutputFile.RefuseExisting(file, settings.Replace);
         var revision = Fingerprint.Of(breakdown.Course, parts[0].Project.Project);
-        var figure = new PatternFigure(revision, format);
         var guide = settings.GuideFor(format.Unit);
         var paper = settings.PaperFor(format.Unit);
-        List<FullSizePattern> patterns = [];
-        List<string> refusals = [];
-        foreach (var each in parts)
-        {
-            switch (figure.Of(each.Curves, each.Part, guide))
-            {
-                case PatternResult.Drawn drawn:
-                    patterns.Add(drawn.Pattern);
-                    break;
-                case PatternResult.Refused refused:
-                    refusals.Add($"{each.Part.Label}: {refused.Problem}");
-                    break;
-            }
-        }
-
-        if (refusals.Count > 0)
-            throw new RefusalException(ExitCode.WrongUse, [.. refusals]);
+        var patterns = Draw(settings.Whole);
+        if (settings.IsSvg && patterns.Count > 1)
+            throw new RefusalException(ExitCode.WrongUse, $"An SVG holds one pattern, and {settings.Place} has one of each end: give --whole for both in one, or --out a PDF.");
         if (settings.IsSvg)
         {
-            OutputFile.Write(settings.Out!, SvgWriter.Text(patterns[0].Scene.OnSheet(SheetMargin)), settings.Replace);
-            screen.Error.WriteLine($"{settings.Out}: {patterns[0].Scene.Title}, full size in millimetres.");
+            var correction = CorrectionOf(settings);
+            OutputFile.Write(settings.Out!, SvgWriter.Text(PatternSheet.Of(patterns[0].Scene, correction).OnSheet(SheetMargin)), settings.Replace);
+            screen.Error.WriteLine($"{settings.Out}: {patterns[0].Scene.Title}, full size in millimetres, {correction}.");
         }
         else if (settings.Out is not null)
         {
             Print(settings, breakdown.Course.Name, $"bench {parts[0].Project.Project.Bench}, {parts[0].Project.Project.Name}, revision {revision}", patterns, paper, format.Unit, cancellationToken);
         }
 
+        // Other programs get whole outlines.
+        var wholes = settings.Points is null && settings.Arcs is null ? [] : Draw(isWhole: true);
         foreach (var (file, text, what) in new[]
         {
-            (settings.Points, settings.Points is null ? "" : PatternCsv.Points(patterns, format.Unit), "points"),
-            (settings.Arcs, settings.Arcs is null ? "" : PatternCsv.Arcs(patterns, format.Unit), "lines and arcs"),
+            (settings.Points, settings.Points is null ? "" : PatternCsv.Points(wholes, format.Unit), "points"),
+            (settings.Arcs, settings.Arcs is null ? "" : PatternCsv.Arcs(wholes, format.Unit), "lines and arcs"),
         })
         {
             if (file is null)
                 continue;
             OutputFile.Write(file, text, settings.Replace);
-            screen.Error.WriteLine($"{file}: {what} of {TradeWords.Count(patterns.Count, "pattern", "patterns")}, from the middle of the spring line.");
+            screen.Error.WriteLine($"{file}: {what} of {TradeWords.Count(wholes.Count, "pattern", "patterns")}, from the middle of the spring line.");
         }
 
         return ExitCode.Good;
+
+        IReadOnlyList<FullSizePattern> Draw(bool isWhole)
+        {
+            List<FullSizePattern> drawn = [];
+            List<string> refusals = [];
+            foreach (var each in parts)
+            {
+                var figure = new PatternFigure(revision, format) { IsWhole = isWhole, OnePattern = OnePatternOf(each, settings.OnePattern) };
+                foreach (var result in figure.Of(each.Detail.Curves, each.Part, guide))
+                {
+                    if (result is PatternResult.Drawn(var pattern))
+                        drawn.Add(pattern);
+                    else if (result is PatternResult.Refused(var problem))
+                        refusals.Add($"{each.Part.Label}: {problem}");
+                }
+            }
+
+            return refusals.Count == 0 ? drawn : throw new RefusalException(ExitCode.WrongUse, [.. refusals]);
+        }
+    }
+
+    private static OnePattern? OnePatternOf(ArchedPart each, bool isAsked) => each.Detail.Cutters is not { } cutters ? null : new(
+        cutters.GrooveDepth.Value, each.Project.Standard[Shop.Settings.Step].Length, each.Project.Standard[Shop.Settings.LeastEngagement].Length,
+        [.. each.Project.Standard.Standard.Patterns.Select(pattern => pattern.Hard)], isAsked);
+
+    private PrintCorrection CorrectionOf(Settings settings)
+    {
+        if (settings.Printer is not { } file)
+            return PrintCorrection.None;
+        var printer = CourseFile.Use(file, DocumentReader.ReadPrinter(InputFile.Read(file)));
+        var feed = Settings.FeedOf(settings.Feed!)!.Value;
+        if (printer.Count(feed) == 0)
+            screen.Error.WriteLine($"{file} has no measured print that went in by its {settings.Feed} edge: this one is not corrected. Measure its rules and record them with `stilewright calibrate`.");
+        return PrintCorrection.Of(printer, feed);
     }
 
     private void Print(Settings settings, string course, string footnote, IReadOnlyList<FullSizePattern> patterns, PatternPaper paper, LengthUnit unit, CancellationToken cancellationToken)
     {
-        var correction = PrintCorrection.None;
-        if (settings.Printer is { } file)
-        {
-            var printer = CourseFile.Use(file, DocumentReader.ReadPrinter(InputFile.Read(file)));
-            var feed = Settings.FeedOf(settings.Feed!)!.Value;
-            correction = PrintCorrection.Of(printer, feed);
-            if (printer.Count(feed) == 0)
-                screen.Error.WriteLine($"{file} has no measured print that went in by its {settings.Feed} edge: this one is not corrected. Measure its rules and record them with `stilewright calibrate`.");
-        }
-
-        var tiling = new Tiling(paper, correction, unit);
-        var pages = patterns.SelectMany(pattern => tiling.Lay(pattern.Scene, footnote).Sheets
-            .Select((sheet, i) => new PdfPage(sheet, i == 0 ? [new(pattern.Scene.Title, 1)] : [])));
+        var tiling = new Tiling(paper, CorrectionOf(settings), unit);
+        var pages = tiling.Lay(patterns, footnote).SelectMany(laid => laid.Tiled.Sheets
+            .Select((sheet, i) => new PdfPage(sheet, i == 0 ? [.. laid.Titles.Select(each => new Bookmark(each, 1))] : [])));
         var title = $"{course}: patterns of {settings.Place}";
         var count = PdfFile.Write(settings.Out!, new(title, "Full-size patterns of arched parts", null, "arch, pattern, full size", $"Stilewright {ProgramVersion.Text}", clock.GetUtcNow()),
             pages, settings.Replace, screen, cancellationToken);

@@ -1,6 +1,7 @@
 using Stilewright.Doors;
+using Stilewright.Drawing.Figures;
 
 namespace Stilewright.Cli.Pages;
 
-/// <summary>A part with a curve, and the curves of its leaf.</summary>
-internal sealed record ArchedPart(ProjectBreakdown Project, SizedLeaf Leaf, LeafCurves Curves, Part Part);
+/// <summary>A part with a curve, and what is known of its leaf.</summary>
+internal sealed record ArchedPart(ProjectBreakdown Project, SizedLeaf Leaf, LeafDetail Detail, Part Part);

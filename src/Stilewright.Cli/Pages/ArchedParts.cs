@@ -15,9 +15,9 @@ internal static class ArchedParts
         from project in breakdown.Projects
         from leaf in project.Fronts.SelectMany(front => front.Leaves)
         where leaf.Parts.Any(part => part.Arch is not null)
-        let curves = LeafDetail.Of(breakdown.Course, project, leaf).Curves
-        from part in curves.Rails.Select(rail => rail.Rail).Concat(curves.Panels.Select(panel => panel.Panel))
-        select new ArchedPart(project, leaf, curves, part);
+        let detail = LeafDetail.Of(breakdown.Course, project, leaf)
+        from part in detail.Curves.Rails.Select(rail => rail.Rail).Concat(detail.Curves.Panels.Select(panel => panel.Panel))
+        select new ArchedPart(project, leaf, detail, part);
 
     /// <summary>The arched part of that name, or all of the leaf of that name.</summary>
     /// <exception cref="RefusalException">Nothing has that name, or it is not arched.</exception>

@@ -126,7 +126,7 @@ internal static class Drafting
         {
             var box = node switch
             {
-                SceneGroup group => BoundsOf(group.Children)?.Shifted(group.At.X, group.At.Y),
+                SceneGroup group => (group.Clip ?? BoundsOf(group.Children))?.Shifted(group.At.X, group.At.Y),
                 Shape shape => shape.Outline.Bounds.Grown(shape.Line is { } line ? line.WidthMillimetres / 2 : 0),
                 Hatch hatch => hatch.Outline.Bounds,
                 CellGrid grid => grid.Box,

@@ -9,14 +9,20 @@ namespace Stilewright.Drawing.Patterns;
 /// <param name="revision">Of the project, as its packet tells it.</param>
 public sealed class PatternFigure(string revision, LengthFormat format)
 {
+    /// <summary>Whether a tall panel has one pattern of its whole outline; else it has one of each arched end, cut off below the curve.</summary>
+    public bool IsWhole { get; init; }
+
+    /// <summary>What the set-down of one pattern for rail and panel is worked out from; null where panels only have patterns of their own.</summary>
+    public OnePattern? OnePattern { get; init; }
+
     /// <summary>The patterns of a leaf, from the bottom up, each rail with what fills its lights; none for a leaf without arches.</summary>
     /// <param name="guide">For patterns that guide a bearing; absent, patterns are the true lines.</param>
     public IEnumerable<PatternResult> Of(LeafCurves curves, GuideBearing? guide = null) =>
-        [.. curves.Rails.Select(rail => Of(rail, guide)), .. curves.Panels.Select(panel => Of(panel, guide))];
+        [.. curves.Rails.Select(rail => Of(rail, guide)), .. curves.Panels.SelectMany(panel => Of(panel, guide))];
 
-    /// <summary>The pattern of one part; null where it has no curve.</summary>
-    public PatternResult? Of(LeafCurves curves, Part part, GuideBearing? guide = null) =>
-        curves.Of(part) is { } rail ? Of(rail, guide) : curves.Filling(part) is { } panel ? Of(panel, guide) : null;
+    /// <summary>The patterns of one part; none where it has no curve.</summary>
+    public IReadOnlyList<PatternResult> Of(LeafCurves curves, Part part, GuideBearing? guide = null) =>
+        curves.Of(part) is { } rail ? [Of(rail, guide)] : curves.Filling(part) is { } panel ? Of(panel, guide) : [];
 
     public PatternResult Of(RailCurve rail, GuideBearing? guide = null)
     {
@@ -32,17 +38,21 @@ public sealed class PatternFigure(string revision, LengthFormat format)
         return new PatternResult.Drawn(PatternDrawing.OfRail(rail, guide is null ? null : rail.Into(inside), Facts(guide)));
     }
 
-    public PatternResult Of(PanelCurve panel, GuideBearing? guide = null)
+    /// <summary>One pattern, or one of each arched end of a tall panel, the upper end first.</summary>
+    public IReadOnlyList<PatternResult> Of(PanelCurve panel, GuideBearing? guide = null)
     {
-        if (guide is not { } bearing)
-            return new PatternResult.Drawn(PatternDrawing.OfPanel(panel, null, Facts(guide)));
-        if (Refused(panel.Edge, bearing) is { } refused)
-            return refused;
-        var line = LightCurves.PatternLine(panel.Edge, CurveLength.Inches(bearing.BearingRadius), CurveLength.Inches(bearing.CutterRadius)).Whole!;
-        return new PatternResult.Drawn(PatternDrawing.OfPanel(panel, line, Facts(guide)));
+        Chain? line = null;
+        if (guide is { } bearing)
+        {
+            if (Refused(panel.Edge, bearing) is { } refused)
+                return [refused];
+            line = LightCurves.PatternLine(panel.Edge, CurveLength.Inches(bearing.BearingRadius), CurveLength.Inches(bearing.CutterRadius)).Whole!;
+        }
+
+        return [.. PatternDrawing.OfPanel(panel, line, Facts(guide), IsWhole).Select(pattern => new PatternResult.Drawn(pattern))];
     }
 
-    private PatternFacts Facts(GuideBearing? guide) => new(revision, format, guide);
+    private PatternFacts Facts(GuideBearing? guide) => new(revision, format, guide, OnePattern);
 
     // A pattern with an arc that the offset swallowed would leave another curve than the one that is wanted.
     private PatternResult.Refused? Refused(Chain edge, GuideBearing guide)
@@ -60,4 +70,4 @@ public sealed class PatternFigure(string revision, LengthFormat format)
 }
 
 /// <summary>What a pattern says besides its curves.</summary>
-internal sealed record PatternFacts(string Revision, LengthFormat Format, GuideBearing? Guide);
+internal sealed record PatternFacts(string Revision, LengthFormat Format, GuideBearing? Guide, OnePattern? OnePattern);

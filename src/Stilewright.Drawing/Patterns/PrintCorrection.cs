@@ -1,3 +1,4 @@
+using System.Globalization;
 using Stilewright.Shop;
 
 namespace Stilewright.Drawing.Patterns;
@@ -15,4 +16,10 @@ public readonly record struct PrintCorrection(double Across, double Along)
         var (across, along) = printer.Correction(feed);
         return new(across.ToDouble(), along.ToDouble());
     }
+
+    /// <summary>As it is said on every sheet.</summary>
+    public override string ToString() => this == None
+        ? "no correction for the printer" : $"corrected for the printer by {Percent(Across)} across and {Percent(Along)} along";
+
+    private static string Percent(double factor) => (factor - 1).ToString("+0.00 %;−0.00 %;0 %", CultureInfo.InvariantCulture);
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Stilewright.Drawing.Letters;
+using Stilewright.Drawing.Packets;
 using Stilewright.Drawing.Scenes;
 using Stilewright.Measure;
 
@@ -11,6 +12,10 @@ namespace Stilewright.Drawing.Patterns;
 /// <param name="Rows">Sheets one above the other.</param>
 /// <param name="Sheets">Row by row from the top left.</param>
 public sealed record TiledScene(bool IsLandscape, int Columns, int Rows, IReadOnlyList<Scene> Sheets);
+
+/// <summary>Sheets that belong together.</summary>
+/// <param name="Titles">Of the patterns on them, or of the sheet of tables.</param>
+public sealed record LaidPatterns(IReadOnlyList<string> Titles, TiledScene Tiled);
 
 /// <summary>Lays a drawing at full size over sheets that are taped together, or on one where it fits.</summary>
 /// <remarks>
@@ -26,22 +31,53 @@ public sealed class Tiling(PatternPaper paper, PrintCorrection correction, Lengt
     private const double HeadHeight = 13;
     private const double RuleBand = 9;
     private const double MapCell = 4;
+    private const double BetweenPatterns = 10;
     private const double EndlessRoll = 1e5;
     private static readonly TextStyle Note = TextStyle.Small;
 
     /// <summary>How long the rules are: 6 in or 150 mm, shorter only on paper that is narrower.</summary>
     public double RuleMillimetres => unit == LengthUnit.Inch ? 6 * 25.4 : 150;
 
+    /// <summary>Lays patterns out: each on sheets of its own, except that on a roll those that are narrow enough stand side by side.</summary>
+    /// <remarks>A pattern that fits on one sheet carries its tables; where it takes several, its label stands on one of them, and the
+    /// tables of all such patterns follow on sheets of their own.</remarks>
+    /// <param name="footnote">Part, revision, date: said on every sheet.</param>
+    public IEnumerable<LaidPatterns> Lay(IEnumerable<FullSizePattern> patterns, string footnote)
+    {
+        List<FullSizePattern> shelf = [];
+        List<FullSizePattern> withoutTables = [];
+        foreach (var pattern in patterns)
+        {
+            if (shelf.Count > 0 && (paper.HeightMillimetres is not null || Layout(Shelf([.. shelf, pattern]), false).Columns > 1))
+            {
+                yield return Laid();
+                shelf.Clear();
+            }
+
+            shelf.Add(pattern);
+        }
+
+        if (shelf.Count > 0)
+            yield return Laid();
+        foreach (var tables in Tables(withoutTables))
+            yield return new([tables.Title], Lay(tables, footnote));
+
+        LaidPatterns Laid()
+        {
+            string[] titles = [.. shelf.Select(pattern => pattern.Scene.Title)];
+            var scene = shelf.Count == 1 ? shelf[0].Scene : Shelf(shelf);
+            if (Best(scene) is { Columns: 1, Rows: 1 } single)
+                return new(titles, Draw(scene, footnote, single));
+            var layers = shelf[0].Layers;
+            var grid = Best(layers.Scene([]));
+            withoutTables.Add(shelf[0]);
+            return new(titles, Draw(layers.Scene((label, room) => OffSeams(grid, label, room)), footnote, grid));
+        }
+    }
+
     /// <param name="scene">At full size.</param>
     /// <param name="footnote">Part, revision, date: said on every sheet.</param>
-    public TiledScene Lay(Scene scene, string footnote)
-    {
-        var upright = Layout(scene, false);
-        if (paper.HeightMillimetres is null)
-            return Draw(scene, footnote, upright);
-        var landscape = Layout(scene, true);
-        return Draw(scene, footnote, landscape.Columns * landscape.Rows < upright.Columns * upright.Rows ? landscape : upright);
-    }
+    public TiledScene Lay(Scene scene, string footnote) => Draw(scene, footnote, Best(scene));
 
     /// <summary>A, B … Z, AA, AB and so on.</summary>
     internal static string Letters(int index)
@@ -50,6 +86,93 @@ public sealed class Tiling(PatternPaper paper, PrintCorrection correction, Lengt
         for (var rest = index; rest >= 0; rest = rest / 26 - 1)
             letters = (char)('A' + rest % 26) + letters;
         return letters;
+    }
+
+    // Side by side with their heads in line, apart by what is left to cut between them.
+    private static Scene Shelf(IReadOnlyList<FullSizePattern> patterns)
+    {
+        List<SceneNode> nodes = [];
+        var (right, height) = (0.0, 0.0);
+        foreach (var scene in patterns.Select(pattern => pattern.Scene))
+        {
+            right += right > 0 ? BetweenPatterns : 0;
+            nodes.Add(new SceneGroup(null, scene.Title, scene.Nodes) { At = new(right, 0) });
+            right += scene.WidthMillimetres;
+            height = Math.Max(height, scene.HeightMillimetres);
+        }
+
+        return new(string.Join("; ", patterns.Select(pattern => pattern.Scene.Title)), string.Join(" ", patterns.Select(pattern => pattern.Scene.Description)),
+            right, height, nodes)
+        { Scale = Scale.FullSize };
+    }
+
+    // As many blocks on a sheet as fit below one another, each pattern's under its name.
+    private IEnumerable<Scene> Tables(IReadOnlyList<FullSizePattern> patterns)
+    {
+        List<SceneNode> nodes = [];
+        List<string> names = [];
+        var (width, height) = (0.0, 0.0);
+        foreach (var pattern in patterns)
+        {
+            foreach (var block in pattern.Layers.Blocks)
+            {
+                var isNamed = names.LastOrDefault() == pattern.Name;
+                if (nodes.Count > 0 && Best(Page(Math.Max(width, block.Width), height + BetweenPatterns + TextStyle.Body.SizeMillimetres * 2 + block.Height)) is not { Columns: 1, Rows: 1 })
+                {
+                    yield return Page(width, height);
+                    (nodes, names, width, height, isNamed) = ([], [], 0, 0, false);
+                }
+
+                height += nodes.Count == 0 ? 0 : BetweenPatterns;
+                if (!isNamed)
+                {
+                    var heading = Typesetter.Set(pattern.Name, TextStyle.Body.Bold);
+                    nodes.Add(Strip.Put(heading, 0, height));
+                    names.Add(pattern.Name);
+                    height += heading.Pitch + 1;
+                }
+
+                nodes.Add(block.At(new(0, height)));
+                (width, height) = (Math.Max(width, block.Width), height + block.Height);
+            }
+        }
+
+        if (nodes.Count > 0)
+            yield return Page(width, height);
+
+        Scene Page(double wide, double high) =>
+            new($"Tables of {string.Join("; ", names)}", "How to draw the patterns before with a trammel.", wide, high, nodes) { Scale = Scale.FullSize };
+    }
+
+    // The least move that brings the label onto one sheet, out of the overlaps where there is room for that.
+    private static PaperPoint OffSeams(Grid grid, PaperBox label, PaperBox room)
+    {
+        foreach (var overlap in new[] { Overlap, 0 })
+        {
+            var moves =
+                from row in Enumerable.Range(0, grid.Rows)
+                from column in Enumerable.Range(0, grid.Columns)
+                let shown = grid.Shown(row, column)
+                let free = PaperBox.Between(
+                    new(Math.Max(room.Left, shown.Left + (column > 0 ? overlap : 0)), Math.Max(room.Top, shown.Top + (row > 0 ? overlap : 0))),
+                    new(Math.Min(room.Right, shown.Right - (column < grid.Columns - 1 ? overlap : 0)), Math.Min(room.Bottom, shown.Bottom - (row < grid.Rows - 1 ? overlap : 0))))
+                where free.Width >= label.Width && free.Height >= label.Height && shown.Grown(1e-6).Holds(free)
+                select new PaperPoint(
+                    Math.Clamp(label.Left, free.Left, free.Right - label.Width) - label.Left, Math.Clamp(label.Top, free.Top, free.Bottom - label.Height) - label.Top);
+            if (moves.ToList() is { Count: > 0 } found)
+                return found.MinBy(move => move.DistanceTo(default));
+        }
+
+        return default;
+    }
+
+    private Grid Best(Scene scene)
+    {
+        var upright = Layout(scene, false);
+        if (paper.HeightMillimetres is null)
+            return upright;
+        var landscape = Layout(scene, true);
+        return landscape.Columns * landscape.Rows < upright.Columns * upright.Rows ? landscape : upright;
     }
 
     private Grid Layout(Scene scene, bool isLandscape)
@@ -115,7 +238,7 @@ public sealed class Tiling(PatternPaper paper, PrintCorrection correction, Lengt
         foreach (var (text, style) in new[]
         {
             ($"{name}{scene.Title}", TextStyle.Body.Bold),
-            ($"{footnote}; {Correction()}", Note),
+            ($"{footnote}; {correction}", Note),
             ("Full size: print at 100 %, not fitted to the page, then measure the rules.", Note),
         })
         {
@@ -136,12 +259,6 @@ public sealed class Tiling(PatternPaper paper, PrintCorrection correction, Lengt
                 LineStyle.Edge, r == row && c == column ? Tone.Ink : Tone.None);
         }
     }
-
-    private string Correction() => correction == PrintCorrection.None
-        ? "no correction for the printer"
-        : string.Create(CultureInfo.InvariantCulture, $"corrected for the printer by {Percent(correction.Across)} across and {Percent(correction.Along)} along");
-
-    private static string Percent(double factor) => (factor - 1).ToString("+0.00 %;−0.00 %;0 %", CultureInfo.InvariantCulture);
 
     // Along the lower edge and the left edge, outside of what is cut out.
     private IEnumerable<SceneNode> Rules(Grid grid)

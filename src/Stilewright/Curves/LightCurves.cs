@@ -25,6 +25,9 @@ public static class LightCurves
     public static OffsetResult PatternLine(Chain edge, double bearingRadiusInches, double cutterRadiusInches) =>
         edge.Offset(bearingRadiusInches - cutterRadiusInches);
 
+    /// <summary>The sight line of an arch moved evenly out into the rail, as far as its sides: the bottom of the groove, or a panel's edge.</summary>
+    public static Chain Into(ArchCurve arch, double inches) => FittedArch(arch.Chain, inches, arch.Chain.Start.X, arch.Chain.End.X);
+
     /// <summary>An arch's edge moved out into the wood and fitted between two uprights, from left to right.</summary>
     internal static Chain FittedArch(Chain arch, double outInches, double leftX, double rightX)
     {

@@ -1,3 +1,5 @@
+using Stilewright.Measure;
+
 namespace Stilewright.Curves;
 
 /// <summary>One hard pattern for rail and panel: on the panel it is moved by a constant instead of being offset, so the panel
@@ -42,11 +44,23 @@ public sealed record SetDown(
         }
     }
 
+    /// <summary>The balanced set-down as it can be set by a rule: on the nearest step, never nothing, so that the panel does
+    /// not bottom, and never the whole groove.</summary>
+    /// <param name="step">Less than the depth of the groove.</param>
+    public static Length Settable(ArchCurve sightLine, Length grooveDepth, Length archClearance, Length step)
+    {
+        var balanced = Balanced(sightLine, CurveLength.Inches(grooveDepth), CurveLength.Inches(archClearance)).Inches;
+        var nearest = CurveLength.ToLength(balanced, StepDirection.Nearest).OnStep(step, StepDirection.Nearest);
+        return nearest >= grooveDepth ? nearest - step : nearest.IsPositive ? nearest : step;
+    }
+
     /// <summary>What a stated lift leaves, measured at the ends, the top and 31 even places of every segment.</summary>
     /// <param name="liftInches">Above the sight line; positive.</param>
     public static SetDown Of(ArchCurve sightLine, double liftInches, double grooveDepthInches, double archClearanceInches)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(liftInches);
+        // Of places that stand equally deep the one nearest to the middle is told.
+        var middle = (sightLine.Chain.Start.X + sightLine.Chain.End.X) / 2;
         var (least, leastPlace) = (double.PositiveInfinity, sightLine.Chain.Start);
         var (greatest, greatestPlace) = (double.NegativeInfinity, sightLine.Chain.Start);
         foreach (var segment in sightLine.Chain.Segments)
@@ -60,13 +74,15 @@ public sealed record SetDown(
         return new(liftInches, grooveDepthInches - liftInches, least, leastPlace, greatest, greatestPlace,
             grooveDepthInches - archClearanceInches, greatest >= grooveDepthInches - CurveTolerance.MeetingInches);
 
+        bool IsNearer(CurvePoint place, CurvePoint other) => Math.Abs(place.X - middle) < Math.Abs(other.X - middle) - CurveTolerance.SamePlaceInches;
+
         void Measure(CurvePoint onCurve)
         {
             var place = onCurve + new CurvePoint(0, liftInches);
             var depth = sightLine.Chain.ClosestTo(place).Distance;
-            if (depth < least)
+            if (depth < least - CurveTolerance.MeetingInches || (depth <= least + CurveTolerance.MeetingInches && IsNearer(place, leastPlace)))
                 (least, leastPlace) = (depth, place);
-            if (depth > greatest)
+            if (depth > greatest + CurveTolerance.MeetingInches || (depth >= greatest - CurveTolerance.MeetingInches && IsNearer(place, greatestPlace)))
                 (greatest, greatestPlace) = (depth, place);
         }
     }

@@ -160,6 +160,10 @@ public static class Settings
         "The least run of grain in the ends of an arched rail, taken as high above the spring line",
         Length, "3/4", "19 mm", Practice, Overridable: false);
 
+    public static Setting LeastEngagement { get; } = new("limit.engagement", "least engagement",
+        "The least that a panel's arched edge may stand in its groove where one pattern serves rail and panel",
+        Length, "3/16", "5 mm", Source.Published("a panel traced 3/16 outside of the rail's edge, for a groove of 3/8: woodworking magazine on arched raised panels"), Overridable: false);
+
     public static Setting LineTolerance { get; } = new("tolerance.line", "tolerance of a column",
         "How far edges of fronts in one column may stand out of line",
         Length, "1/32", "1 mm", Practice, Overridable: false);
@@ -174,7 +178,7 @@ public static class Settings
         Overlay, LeastOverlay, Reveal, GapBetweenNeighbours, GapOfPair, GapInBank, InsetGap, InsetGapOfPair,
         LipRabbet, LipClearance, Lap, Step, BankRemainder, LightRemainder, Stile, Rail, MidRail, MidStile, Tenon,
         TrimWidth, TrimHeight, ClearanceAcross, ClearanceAlong, ClearanceAtArch, SheetClearance, GlassClearance, RoughLength, RoughWidth,
-        FinestFraction, LeastField, LeastLight, WidestPanel, WidestDoor, TallestUndivided, LeastCrown, LeastShortGrain,
+        FinestFraction, LeastField, LeastLight, WidestPanel, WidestDoor, TallestUndivided, LeastCrown, LeastShortGrain, LeastEngagement,
         LineTolerance, ReadingTolerance,
     ];
 
