@@ -58,7 +58,7 @@ internal static class PatternMeasurement
         Tiling tiling = new(PatternPaper.All[0], PrintCorrection.None, LengthUnit.Inch);
         var pages = 0;
         PdfWriter.Write(file, new("Patterns", "", null, "", "bench", DateTimeOffset.UnixEpoch),
-            patterns.OfType<PatternResult.Drawn>().SelectMany(drawn => tiling.Lay(drawn.Pattern.Scene, "bench 1").Sheets)
+            tiling.Lay(patterns.OfType<PatternResult.Drawn>().Select(drawn => drawn.Pattern), "bench 1").SelectMany(laid => laid.Tiled.Sheets)
                 .Select(scene => new PdfPage(scene, [])).Select(page => (page, ++pages).page));
         return pages;
     }

@@ -32,7 +32,7 @@ public sealed class PatternTests : IDisposable
             Assert.StartsWith("%PDF-", File.ReadAllText(folder.File($"{paper}.pdf")), StringComparison.Ordinal);
         }
 
-        Assert.Contains("2 patterns on 2 sheets", Ran.With("pattern", course, "1.2L", "--roll", "36", "--out", folder.File("roll.pdf")).Error, StringComparison.Ordinal);
+        Assert.Contains("2 patterns on 1 sheet", Ran.With("pattern", course, "1.2L", "--roll", "36", "--out", folder.File("roll.pdf")).Error, StringComparison.Ordinal);
     }
 
     // Points within 0.001 in of the curve that the arcs tell: each lies on one of them, and no step between two is further off.
@@ -94,6 +94,32 @@ public sealed class PatternTests : IDisposable
         Assert.Equal(ExitCode.Good, Ran.With("pattern", course, "1.2L", "--printer", file, "--feed", "short", "--out", folder.File("p.pdf")).Code);
         var other = Ran.With("pattern", course, "1.2L", "--printer", file, "--feed", "long", "--out", folder.File("q.pdf"));
         Assert.Contains("this one is not corrected", other.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_svg_is_corrected_only_for_a_printer_that_is_named_and_says_so()
+    {
+        var (course, file) = (folder.Sample(), folder.File("office.json"));
+        Assert.Equal(ExitCode.Good, Ran.With("calibrate", file, "--feed", "short", "--across", "149.2 mm", "--along", "150.4 mm").Code);
+        Assert.Contains("no correction for the printer", Ran.With("pattern", course, "1.2L.TR", "--out", folder.File("p.svg")).Error, StringComparison.Ordinal);
+        Assert.Contains("no correction for the printer", File.ReadAllText(folder.File("p.svg")), StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Good, Ran.With("pattern", course, "1.2L.TR", "--printer", file, "--feed", "short", "--out", folder.File("q.svg")).Code);
+        Assert.Contains("+0.54 % across and −0.27 % along", File.ReadAllText(folder.File("q.svg")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void One_pattern_and_whole_panels_are_asked_for_by_options()
+    {
+        var course = folder.Sample();
+        Assert.Equal(ExitCode.Good, Ran.With("pattern", course, "1.2L.P", "--one-pattern", "--out", folder.File("p.svg")).Code);
+        Assert.Contains("One pattern for rail and panel", File.ReadAllText(folder.File("p.svg")), StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Good, Ran.With("pattern", course, "1.2L.P", "--whole", "--out", folder.File("w.svg")).Code);
+        Assert.DoesNotContain("One pattern for rail and panel", File.ReadAllText(folder.File("w.svg")), StringComparison.Ordinal);
+        Assert.DoesNotContain("Ends at a line", File.ReadAllText(folder.File("w.svg")), StringComparison.Ordinal);
+        var both = Ran.With("pattern", course, "7.3.P", "--out", folder.File("x.svg"));
+        Assert.Equal(ExitCode.WrongUse, both.Code);
+        Assert.Contains("give --whole for both in one", both.Error, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Good, Ran.With("pattern", course, "7.3.P", "--whole", "--out", folder.File("x.svg")).Code);
     }
 
     [Fact]

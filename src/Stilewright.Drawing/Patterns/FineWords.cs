@@ -17,6 +17,8 @@ internal sealed class FineWords(LengthFormat format)
 
     public string Of(Length length) => fine.Print(length);
 
+    public string WithUnit(Length length) => fine.PrintWithUnit(length);
+
     /// <summary>"left 3 1/2", "right 3 1/2" or "0".</summary>
     public string Sideways(double inches) => Of(Math.Abs(inches)) is var size && size is "0" or "≈0" ? "0" : $"{(inches < 0 ? "left" : "right")} {size}";
 }

@@ -21,6 +21,7 @@ internal sealed class PatternDrawing
     private const double MillimetresPerInch = 25.4;
     // Places closer than this are one, in inches.
     private const double CurveTolerance = 1e-6;
+    private const double MostLabel = 110;
     private const double LeastTable = 80;
     private const double TableWidth = 165;
     private const double MostTable = 10_000;
@@ -353,7 +354,7 @@ internal sealed class PatternDrawing
         {
             set = [Typesetter.Set(part.Label, new(size, Weight.Strong))];
             foreach (var (text, style) in Notes(more))
-                set.AddRange(Typesetter.Wrap(text, style, Math.Max(40, half.Width)));
+                set.AddRange(Typesetter.Wrap(text, style, Math.Clamp(half.Width, 40, MostLabel)));
             if (set[0].Width <= half.Width && set.Sum(line => line.Pitch) <= wood.Height)
                 break;
         }

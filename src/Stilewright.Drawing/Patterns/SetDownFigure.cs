@@ -66,7 +66,7 @@ internal sealed class SetDownFigure
     public PatternBlock Draw(Length? height)
     {
         List<SceneNode> nodes = [];
-        var heading = Typesetter.Set($"One pattern for rail and panel{(end.Length > 0 ? $", {end} end" : "")}: set it down {words.Of(depth)}", TextStyle.Body.Bold);
+        var heading = Typesetter.Set($"One pattern for rail and panel{(end.Length > 0 ? $", {end} end" : "")}: set it down {words.WithUnit(depth)}", TextStyle.Body.Bold);
         nodes.Add(Strip.Put(heading, 0, 0));
         var top = heading.Pitch + 2;
         top = Overview(nodes, top) + 4;

@@ -36,7 +36,7 @@ public sealed class PatternFigureTests : IDisposable
 
             // The white ground of texts covers neither the curve nor the groove.
             var grounds = pattern.Scene.Drawn.Where(one => one.Node is Shape { Fill: Tone.Paper }).Select(one => ((Shape)one.Node).Outline.Shifted(one.At).Bounds).ToList();
-            Assert.Equal(2, grounds.Count);
+            Assert.Equal(1 + pattern.Trammels.Count, grounds.Count);
             foreach (var line in pattern.Lines.Where(line => line.Name is not "finished rail"))
                 Assert.All(line.Chain.Flattened(0.01).Select(pattern.At), point => Assert.DoesNotContain(grounds, ground => ground.Overlaps(new(point.X, point.Y, 0, 0))));
 
@@ -58,16 +58,115 @@ public sealed class PatternFigureTests : IDisposable
     {
         foreach (var (pattern, _) in PatternSamples.Sample)
         {
-            for (var i = 0; i < pattern.Trammel.Count; i++)
+            foreach (var (points, _) in pattern.Trammels)
             {
-                if (pattern.Trammel[i].RadiusInches is not { } radius)
-                    continue;
-                Assert.Equal(radius, pattern.Trammel[i].Place.DistanceTo(pattern.Trammel[i - 1].Place), 9);
-                Assert.Equal(radius, pattern.Trammel[i].Place.DistanceTo(pattern.Trammel[i + 1].Place), 9);
-            }
+                for (var i = 0; i < points.Count; i++)
+                {
+                    if (points[i].RadiusInches is not { } radius)
+                        continue;
+                    Assert.Equal(radius, points[i].Place.DistanceTo(points[i - 1].Place), 9);
+                    Assert.Equal(radius, points[i].Place.DistanceTo(points[i + 1].Place), 9);
+                }
 
-            Assert.Contains(pattern.Trammel, point => point.RadiusInches is not null);
+                Assert.Contains(points, point => point.RadiusInches is not null);
+            }
         }
+    }
+
+    [Fact]
+    public void A_centre_within_reach_is_drawn_with_its_radii_and_of_another_the_distance_is_told()
+    {
+        var (near, far) = (0, 0);
+        foreach (var (pattern, _) in PatternSamples.Printed)
+        {
+            var texts = string.Join(' ', Drawn.Texts(pattern.Scene).Select(text => text.Line.Text));
+            var lines = Drawn.Lines(pattern.Scene, LineStyle.Dimension).ToList();
+            foreach (var (points, middles) in pattern.Trammels)
+            {
+                foreach (var i in Enumerable.Range(0, points.Count).Where(i => points[i].Mark == TrammelMark.Centre))
+                {
+                    foreach (var middle in middles)
+                    {
+                        var centre = pattern.At(points[i].Place + new CurvePoint(middle, 0));
+                        foreach (var end in new[] { points[i - 1], points[i + 1] })
+                        {
+                            var from = pattern.At(end.Place + new CurvePoint(middle, 0));
+                            var radius = lines.Where(line => line.Segments.Count == 1 && line.Start.DistanceTo(from) < 1e-6).Select(line => line.Segments[0].End)
+                                .Where(tip => Math.Abs(tip.DistanceTo(from) + tip.DistanceTo(centre) - from.DistanceTo(centre)) < 1e-6).MinBy(tip => tip.DistanceTo(centre));
+                            if (new PaperBox(0, 0, pattern.Scene.WidthMillimetres, pattern.Scene.HeightMillimetres).Holds(new(centre.X, centre.Y, 0, 0)) && radius.DistanceTo(centre) < 1e-6)
+                            {
+                                near++;
+                                continue;
+                            }
+
+                            // A short piece that points to it, and the table says where it is.
+                            far++;
+                            Assert.Equal(12, radius.DistanceTo(from), 6);
+                            Assert.Contains("centre, off the pattern:", texts, StringComparison.Ordinal);
+                        }
+                    }
+                }
+            }
+        }
+
+        Assert.True(near > 20 && far > 10, $"{near}, {far}");
+    }
+
+    [Fact]
+    public void A_rail_with_several_arches_has_one_table_for_all_that_are_alike()
+    {
+        var pattern = PatternSamples.Sample.First(each => each.Pattern.Part.Arch?.Repeats == 2).Pattern;
+        var (points, middles) = Assert.Single(pattern.Trammels);
+        Assert.Equal(3, points.Count);
+        Assert.Equal(2, middles.Count);
+        Assert.Equal(-middles[0], middles[1], 9);
+        // About both middles the points lie on the curve.
+        foreach (var middle in middles)
+            Assert.All(points.Where(point => point.Mark != TrammelMark.Centre), point => Assert.InRange(pattern.Lines[0].Chain.ClosestTo(point.Place + new CurvePoint(middle, 0)).Distance, 0, 1e-9));
+        Assert.Contains("from the middle of each arch", string.Join(' ', Drawn.Texts(pattern.Scene).Select(text => text.Line.Text)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_pattern_of_a_tall_panel_ends_below_its_curve_and_says_how_high_the_whole_is()
+    {
+        var cut = PatternSamples.Printed.Where(each => each.Pattern.CutBelow is not null).ToList();
+        Assert.Contains(cut, each => each.Pattern.Part.BottomArch is not null && each.Pattern.IsTurnedOver);
+        foreach (var (pattern, drawn) in cut)
+        {
+            var below = pattern.CutBelow!.Value;
+            var panel = drawn.Detail.Curves.Filling(pattern.Part)!;
+            var whole = PatternSamples.Sample.Single(each => each.Pattern.Part.Path == pattern.Part.Path).Pattern;
+            // The same edge as far as the cut, where both sides are straight; the curve is all there.
+            var edge = pattern.Lines[0].Chain;
+            Assert.Equal(-CurveLength.Inches(below), edge.Start.Y, 9);
+            Assert.Equal(-CurveLength.Inches(below), edge.End.Y, 9);
+            Assert.Equal(panel.Edge.Box.Width, Math.Abs(edge.Start.X - edge.End.X), 9);
+            if (!pattern.IsTurnedOver)
+                Assert.All(edge.Flattened(0.01), place => Assert.InRange(whole.Lines[0].Chain.ClosestTo(place).Distance, 0, 1e-9));
+            Assert.Equal(panel.Edge.Segments.OfType<ArcSegment>().Count(arc => arc.PointAt(arc.Length / 2).Y > CurveLength.Inches(panel.Light.Box.Y + panel.Light.Box.Height * new Fractions.Fraction(1, 2)) != pattern.IsTurnedOver),
+                edge.Segments.OfType<ArcSegment>().Count());
+            var texts = string.Join(' ', Drawn.Texts(pattern.Scene).Select(text => text.Line.Text));
+            Assert.Contains($"{drawn.Format.Print(pattern.Part.Outline.Height)} high", texts, StringComparison.Ordinal);
+            Assert.Contains($"squared across, {drawn.Format.Print(below)} from the spring line", texts, StringComparison.Ordinal);
+            Assert.True(pattern.Scene.HeightMillimetres < whole.Scene.HeightMillimetres);
+        }
+
+        // A short one stays whole.
+        Assert.Contains(PatternSamples.Printed, each => each.Pattern.Part.TopArch is not null && each.Pattern.CutBelow is null || each.Pattern.Part.Arch is not null);
+    }
+
+    [Fact]
+    public void A_pattern_for_a_known_printer_is_stretched_and_says_so()
+    {
+        var pattern = PatternSamples.Rail(ArchFamily.Eyebrow);
+        var plain = PatternSheet.Of(pattern.Scene, PrintCorrection.None);
+        var corrected = PatternSheet.Of(pattern.Scene, new(1.01, 0.99));
+        Assert.Equal(pattern.Scene.WidthMillimetres, plain.WidthMillimetres);
+        Assert.Contains("no correction for the printer", string.Join(' ', Drawn.Texts(plain).Select(text => text.Line.Text)), StringComparison.Ordinal);
+        Assert.Equal(pattern.Scene.WidthMillimetres * 1.01, corrected.WidthMillimetres, 9);
+        Assert.Contains("corrected for the printer by +1.00 % across and −1.00 % along", string.Join(' ', Drawn.Texts(corrected).Select(text => text.Line.Text)), StringComparison.Ordinal);
+        var (was, now) = (Drawn.Lines(plain, LineStyle.Visible).Single().Bounds, Drawn.Lines(corrected, LineStyle.Visible).Single().Bounds);
+        Assert.Equal((was.Width * 1.01, was.Height * 0.99), (now.Width, now.Height), (one, other) => Math.Abs(one.Item1 - other.Item1) + Math.Abs(one.Item2 - other.Item2) < 1e-4);
     }
 
     // Centre to centre the bearing and the cutter are one axis: the pattern's edge is bearing less cutter inside the wood.

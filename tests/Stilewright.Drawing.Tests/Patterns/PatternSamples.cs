@@ -14,11 +14,16 @@ internal static class PatternSamples
 
     public const string Revision = "1a2b3c4d";
 
-    /// <summary>Every pattern of the sample course, with the sizes it was made from.</summary>
-    public static IReadOnlyList<(FullSizePattern Pattern, DrawnLeaf Leaf)> Sample { get; } =
+    /// <summary>Every pattern of the sample course, panels whole, with the sizes it was made from.</summary>
+    public static IReadOnlyList<(FullSizePattern Pattern, DrawnLeaf Leaf)> Sample { get; } = Of(isWhole: true);
+
+    /// <summary>The same as they are printed: tall panels end below their curves.</summary>
+    public static IReadOnlyList<(FullSizePattern Pattern, DrawnLeaf Leaf)> Printed { get; } = Of(isWhole: false);
+
+    private static IReadOnlyList<(FullSizePattern Pattern, DrawnLeaf Leaf)> Of(bool isWhole) =>
     [
         .. from drawn in Drawn.Sample()
-           from result in new PatternFigure(Revision, drawn.Format).Of(drawn.Detail.Curves)
+           from result in new PatternFigure(Revision, drawn.Format) { IsWhole = isWhole }.Of(drawn.Detail.Curves)
            select (Assert.IsType<PatternResult.Drawn>(result).Pattern, drawn),
     ];
 

@@ -32,7 +32,7 @@ public sealed class TilingTests : IDisposable
         ArchFamily[] families = [ArchFamily.Eyebrow, ArchFamily.Cathedral, ArchFamily.Pointed, ArchFamily.HalfRound];
         foreach (var pattern in families.SelectMany(family => new[] { PatternSamples.Rail(family), PatternSamples.Panel(family) }))
         {
-            var tiled = new Tiling(paper, PrintCorrection.None, LengthUnit.Inch).Lay(pattern.Scene, "bench 1");
+            var tiled = new Tiling(paper, PrintCorrection.None, LengthUnit.Inch).Lay([pattern], "bench 1").First().Tiled;
             using var pdf = PdfDocument.Open(PatternSamples.Pdf(tiled.Sheets));
             var sheets = pdf.GetPages().Select(Sheet.Of).ToList();
             Assert.Equal(tiled.Rows * tiled.Columns, sheets.Count);
@@ -72,6 +72,56 @@ public sealed class TilingTests : IDisposable
         }
     }
 
+    // Nothing has to be taped to read it: tables, what is told of the set-down, and what the pattern says of itself.
+    [Theory]
+    [InlineData("letter")]
+    [InlineData("legal")]
+    [InlineData("a4")]
+    [InlineData("a3")]
+    public void Every_text_of_a_table_or_a_label_is_whole_on_one_sheet(string paperName)
+    {
+        var paper = PatternPaper.All.Single(each => each.Name == paperName);
+        var patterns = PatternSamples.Printed.Concat(PatternSamples.Sample).Select(each => each.Pattern).ToList();
+        var severalSheets = 0;
+        foreach (var pattern in patterns)
+        {
+            var sheets = new Tiling(paper, PrintCorrection.None, LengthUnit.Inch).Lay([pattern], "bench 1").SelectMany(laid => laid.Tiled.Sheets).ToList();
+            severalSheets += sheets.Count > 2 ? 1 : 0;
+            var whole = sheets.SelectMany(Whole).ToHashSet(StringComparer.Ordinal);
+            var wanted = pattern.Layers.Blocks.SelectMany(block => block.Nodes).Concat(pattern.Layers.Label);
+            Assert.All(Drawn.Texts(new Scene("", "", 0, 0, [.. wanted])), text => Assert.True(whole.Contains(text.Line.Text), $"{pattern.Scene.Title}: {text.Line.Text}"));
+        }
+
+        Assert.True(severalSheets > 3);
+    }
+
+    [Fact]
+    public void Narrow_patterns_stand_side_by_side_on_a_roll()
+    {
+        var narrow = PatternSamples.Printed.Where(each => each.Pattern.Scene.WidthMillimetres < 180).Select(each => each.Pattern).Take(3).ToList();
+        var one = Assert.Single(new Tiling(PatternPaper.Roll(610), PrintCorrection.None, LengthUnit.Inch).Lay(narrow, "bench 1"));
+        Assert.Equal(narrow.Select(pattern => pattern.Scene.Title), one.Titles);
+        var sheet = Assert.Single(one.Tiled.Sheets);
+        var wide = Drawn.Lines(sheet, LineStyle.Visible).Select(line => line.Bounds).OrderBy(box => box.Left).ToList();
+        Assert.Equal(3, wide.Count);
+        Assert.All(wide.Zip(wide.Skip(1)), pair => Assert.True(pair.First.Right + 10 < pair.Second.Left));
+        Assert.Equal(narrow.Select(pattern => pattern.Lines[0].Chain.Box.Width * 25.4), wide.Select(box => box.Width), (was, now) => Math.Abs(was - now) < PatternSamples.HeldMillimetres);
+        // On a roll that is too narrow for two each has a stretch of its own.
+        Assert.Equal(3, new Tiling(PatternPaper.Roll(215), PrintCorrection.None, LengthUnit.Inch).Lay(narrow, "bench 1").Count());
+    }
+
+    private static IEnumerable<string> Whole(Scene sheet)
+    {
+        return Walk(sheet.Nodes, default, new(0, 0, sheet.WidthMillimetres, sheet.HeightMillimetres));
+
+        static IEnumerable<string> Walk(IEnumerable<SceneNode> nodes, PaperPoint at, PaperBox shown) => nodes.SelectMany(node => node switch
+        {
+            SceneGroup group => Walk(group.Children, at + group.At, group.Clip is { } clip ? clip.Shifted(at.X + group.At.X, at.Y + group.At.Y) : shown),
+            Lettering text when shown.Holds(text.Box.Shifted(at.X, at.Y)) => [text.Line.Text],
+            _ => Enumerable.Empty<string>(),
+        });
+    }
+
     [Fact]
     public void A_correction_stretches_every_length_by_itself()
     {
@@ -101,7 +151,7 @@ public sealed class TilingTests : IDisposable
         var tiling = new Tiling(paper, new(factor, factor), LengthUnit.Inch);
         var file = Path.Combine(folder, "pattern.pdf");
         File.WriteAllBytes(file, PatternSamples.Pdf(new[] { PatternSamples.Rail(ArchFamily.Cathedral), PatternSamples.Panel(ArchFamily.Cathedral) }
-            .SelectMany(pattern => tiling.Lay(pattern.Scene, "bench 12, kitchen of the workshop, revision 1a2b3c4d").Sheets)));
+            .SelectMany(pattern => tiling.Lay([pattern], "bench 12, kitchen of the workshop, revision 1a2b3c4d").SelectMany(laid => laid.Tiled.Sheets))));
         Installed.Run(["pdftoppm"], "-gray", "-r", (DotsPerMillimetre * 25.4).ToString(CultureInfo.InvariantCulture), file, Path.Combine(folder, "page"));
         var pictures = Directory.GetFiles(folder, "*.pgm");
         Assert.True(pictures.Length >= 2);
@@ -122,7 +172,7 @@ public sealed class TilingTests : IDisposable
     {
         foreach (var paper in PatternPaper.All.Append(PatternPaper.Roll(610)))
         {
-            foreach (var sheet in new Tiling(paper, PrintCorrection.None, unit).Lay(PatternSamples.Rail(ArchFamily.Eyebrow).Scene, "bench 1").Sheets)
+            foreach (var sheet in new Tiling(paper, PrintCorrection.None, unit).Lay([PatternSamples.Rail(ArchFamily.Eyebrow)], "bench 1").SelectMany(laid => laid.Tiled.Sheets))
             {
                 using var pdf = PdfDocument.Open(PatternSamples.Pdf([sheet]));
                 var strokes = Sheet.Of(pdf.GetPage(1)).Strokes;
