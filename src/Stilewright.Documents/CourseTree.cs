@@ -83,6 +83,10 @@ public static class CourseTree
         }
     }
 
+    /// <summary>The id of every record in a course.</summary>
+    public static IReadOnlyList<string> IdsOf(JsonObject course) =>
+        [.. TreeIndex.Within((RecordShape)Shape.Of(typeof(Course)), course).Select(one => one.Id).Distinct()];
+
     private static JsonObject WithoutProjects(JsonObject course) =>
         new(course.Where(field => field.Key != ProjectsKey).Select(field => KeyValuePair.Create(field.Key, field.Value?.DeepClone())));
 

@@ -19,14 +19,15 @@ public static class FaceElevation
     /// </summary>
     /// <param name="title">Names the drawing, such as "Bench 3, wall cabinet: front".</param>
     /// <param name="widthMillimetres">How wide the fronts that stand one by one may become before a new row is begun.</param>
-    public static Scene Draw(string title, FaceBreakdown face, Scale scale, LengthFormat format, double widthMillimetres)
+    /// <param name="isPlain">Without labels and dimensions, for a drawing too small to read them.</param>
+    public static Scene Draw(string title, FaceBreakdown face, Scale scale, LengthFormat format, double widthMillimetres, bool isPlain = false)
     {
         var painter = new FrontPainter(format);
         List<Figure> stack = [];
         if (face.Frame is { } frame)
-            stack.Add(Framed(face, frame, painter, scale, format));
+            stack.Add(Framed(face, frame, painter, scale, format, isPlain));
         SizedFront[] alone = [.. face.Fronts.Where(front => (face.Frame is null || front.Place is null) && front.Leaves.Any(FrontPainter.IsThere))];
-        foreach (var row in Rows([.. alone.Select(front => Alone(front, painter, scale, format))], widthMillimetres))
+        foreach (var row in Rows([.. alone.Select(front => Alone(front, painter, scale, format, isPlain))], widthMillimetres))
             stack.Add(row);
         string[] unmeasured = [.. face.Fronts.Where(front => front.Unmeasured is not null)
             .Select(front => $"{FrontWords.Name(front)}: {FrontWords.Unmeasured(front, new(format))}.")];
@@ -35,7 +36,7 @@ public static class FaceElevation
     }
 
     /// <summary>A face's frame with the fronts whose place on it is known.</summary>
-    private static Figure Framed(FaceBreakdown face, FrameFigure frame, FrontPainter painter, Scale scale, LengthFormat format)
+    private static Figure Framed(FaceBreakdown face, FrameFigure frame, FrontPainter painter, Scale scale, LengthFormat format, bool isPlain)
     {
         SizedFront[] fronts = [.. face.Fronts.Where(front => front.Place is not null)];
         var extent = Extents.Of(frame, fronts);
@@ -47,6 +48,8 @@ public static class FaceElevation
             nodes.AddRange(FrontPainter.Front(front, view, clear?.Corners ?? []));
         }
 
+        if (isPlain)
+            return new(nodes, view.Box(extent));
         nodes.AddRange(painter.Labels(fronts, view, new()));
 
         var leaves = fronts.SelectMany(front => front.Leaves).Where(FrontPainter.IsThere).ToList();
@@ -56,7 +59,7 @@ public static class FaceElevation
     }
 
     /// <summary>A front by itself, over its opening as the tape found it.</summary>
-    private static Figure Alone(SizedFront front, FrontPainter painter, Scale scale, LengthFormat format)
+    private static Figure Alone(SizedFront front, FrontPainter painter, Scale scale, LengthFormat format, bool isPlain)
     {
         SizedLeaf[] leaves = [.. front.Leaves.Where(FrontPainter.IsThere)];
         IReadOnlyList<Point> opening = [];
@@ -74,6 +77,8 @@ public static class FaceElevation
         if (opening.Count > 0)
             nodes.Add(new SceneGroup(front.Path, "opening", [new Shape(view.Polygon(opening), LineStyle.Visible)]));
         nodes.AddRange(FrontPainter.Front(front, view, opening));
+        if (isPlain)
+            return new(nodes, view.Box(extent));
         nodes.AddRange(painter.Labels([front], view, new()));
         var dimensions = new DimensionPlacer(scale, format, TextStyle.Figure).Place(view.Box(extent), [.. Chains.Of(front, leaves, opening, view)]);
         return new([.. nodes, .. dimensions.Marks], dimensions.Bounds);

@@ -53,20 +53,6 @@ public static class SvgWriter
         return text.ToString();
     }
 
-    private readonly record struct Place(PaperPoint Exact)
-    {
-        private const double Steps = 10_000;
-
-        public long X => Counted(Exact.X);
-        public long Y => Counted(Exact.Y);
-
-        public static long Counted(double millimetres) => (long)Math.Round(millimetres * Steps, MidpointRounding.AwayFromZero);
-
-        public static string Number(long count) => ((decimal)count / 10_000).ToString("0.####", CultureInfo.InvariantCulture);
-
-        public static string Number(double millimetres) => Number(Counted(millimetres));
-    }
-
     private sealed class Walk(XmlWriter xml)
     {
         private readonly HashSet<string> ids = [TitleId, DescriptionId];
@@ -74,7 +60,7 @@ public static class SvgWriter
 
         public void Write(Scene scene)
         {
-            var (width, height) = (Place.Number(scene.WidthMillimetres), Place.Number(scene.HeightMillimetres));
+            var (width, height) = (SvgPlace.Number(scene.WidthMillimetres), SvgPlace.Number(scene.HeightMillimetres));
             xml.WriteStartElement("svg", Namespace);
             xml.WriteAttributeString("viewBox", $"0 0 {width} {height}");
             xml.WriteAttributeString("width", width + "mm");
@@ -89,7 +75,7 @@ public static class SvgWriter
             xml.WriteEndElement();
         }
 
-        private void Write(IEnumerable<SceneNode> nodes, Place origin)
+        private void Write(IEnumerable<SceneNode> nodes, SvgPlace origin)
         {
             foreach (var node in nodes)
             {
@@ -104,7 +90,7 @@ public static class SvgWriter
                     case Hatch hatch:
                         var lines = hatch.Lines;
                         if (lines.Count > 0)
-                            Strokes(LineStyle.Hatch, [], data => { foreach (var (from, to) in lines) Line(data, from, to, origin); });
+                            Strokes(LineStyle.Hatch, [], data => { foreach (var (from, to) in lines) SvgPath.Append(data, Outline.Line(from, to), origin); });
                         break;
                     case CellGrid grid:
                         Write(grid, origin);
@@ -121,9 +107,9 @@ public static class SvgWriter
             }
         }
 
-        private void Write(SceneGroup group, Place origin)
+        private void Write(SceneGroup group, SvgPlace origin)
         {
-            var own = new Place(origin.Exact + group.At);
+            var own = new SvgPlace(origin.Exact + group.At);
             Begin("g");
             if (group.Path is { Length: > 0 } path)
             {
@@ -134,7 +120,7 @@ public static class SvgWriter
             }
 
             if (own.X != origin.X || own.Y != origin.Y)
-                xml.WriteAttributeString("transform", $"translate({Place.Number(own.X - origin.X)} {Place.Number(own.Y - origin.Y)})");
+                xml.WriteAttributeString("transform", $"translate({SvgPlace.Number(own.X - origin.X)} {SvgPlace.Number(own.Y - origin.Y)})");
             if (group.Title is { } title)
                 Element("title", title, id: null);
             if (group.Clip is { } clip)
@@ -145,14 +131,14 @@ public static class SvgWriter
                 xml.WriteEndElement();
         }
 
-        private void Clip(PaperBox box, Place origin)
+        private void Clip(PaperBox box, SvgPlace origin)
         {
             var name = string.Create(CultureInfo.InvariantCulture, $"shown_{++clips}");
             Begin("clipPath");
             xml.WriteAttributeString("id", name);
             Begin("path");
             var data = new StringBuilder();
-            Path(data, Outline.Box(box), origin);
+            SvgPath.Append(data, Outline.Box(box), origin);
             xml.WriteAttributeString("d", data.ToString());
             xml.WriteEndElement();
             xml.WriteEndElement();
@@ -160,7 +146,7 @@ public static class SvgWriter
             xml.WriteAttributeString("clip-path", $"url(#{name})");
         }
 
-        private void Write(Shape shape, Place origin)
+        private void Write(Shape shape, SvgPlace origin)
         {
             if (shape.Line is null && shape.Fill == Tone.None)
                 return;
@@ -175,57 +161,57 @@ public static class SvgWriter
                 _ => Inks.Ink,
             });
             var data = new StringBuilder();
-            Path(data, shape.Outline, origin);
+            SvgPath.Append(data, shape.Outline, origin);
             xml.WriteAttributeString("d", data.ToString());
             xml.WriteEndElement();
         }
 
-        private void Write(CellGrid grid, Place origin)
+        private void Write(CellGrid grid, SvgPlace origin)
         {
             Begin("path");
             xml.WriteAttributeString("fill", Inks.Ink);
             var data = new StringBuilder();
             foreach (var bar in grid.Bars)
-                Path(data, bar, origin);
+                SvgPath.Append(data, bar, origin);
             xml.WriteAttributeString("d", data.ToString());
             xml.WriteEndElement();
         }
 
-        private void Write(DimensionMark dimension, Place origin)
+        private void Write(DimensionMark dimension, SvgPlace origin)
         {
             Begin("g");
             xml.WriteAttributeString("class", "dimension");
             if (dimension.Path is { Length: > 0 } path)
                 xml.WriteAttributeString("data-path", Clean(path));
             if (dimension.Strokes.Count > 0)
-                Strokes(LineStyle.Dimension, [], data => { foreach (var stroke in dimension.Strokes) Path(data, stroke, origin); });
+                Strokes(LineStyle.Dimension, [], data => { foreach (var stroke in dimension.Strokes) SvgPath.Append(data, stroke, origin); });
             Write(dimension.Text, origin);
             xml.WriteEndElement();
         }
 
-        private void Write(Lettering lettering, Place origin)
+        private void Write(Lettering lettering, SvgPlace origin)
         {
             if (lettering.Line.Runs.Count == 0)
                 return;
-            var at = new Place(origin.Exact + lettering.At);
+            var at = new SvgPlace(origin.Exact + lettering.At);
             Begin("text");
             xml.WriteAttributeString("fill", Inks.Ink);
             // Keeps spaces at the ends of runs as they are.
             xml.WriteAttributeString("xml", "space", null, "preserve");
             if (!lettering.IsUpright)
-                xml.WriteAttributeString("transform", $"translate({Place.Number(at.X - origin.X)} {Place.Number(at.Y - origin.Y)}) rotate(-90)");
+                xml.WriteAttributeString("transform", $"translate({SvgPlace.Number(at.X - origin.X)} {SvgPlace.Number(at.Y - origin.Y)}) rotate(-90)");
             foreach (var run in lettering.Line.Runs)
             {
-                var place = new Place(at.Exact + (lettering.IsUpright ? new(run.Right, -run.Up) : new PaperPoint(-run.Up, -run.Right)));
+                var place = new SvgPlace(at.Exact + (lettering.IsUpright ? new(run.Right, -run.Up) : new PaperPoint(-run.Up, -run.Right)));
                 var (right, down) = lettering.IsUpright
                     ? (place.X - origin.X, place.Y - origin.Y)
                     : (at.Y - place.Y, place.X - at.X);
                 xml.WriteStartElement("tspan", Namespace);
-                xml.WriteAttributeString("x", Place.Number(right));
-                xml.WriteAttributeString("y", Place.Number(down));
-                xml.WriteAttributeString("font-size", Place.Number(run.Style.SizeMillimetres));
+                xml.WriteAttributeString("x", SvgPlace.Number(right));
+                xml.WriteAttributeString("y", SvgPlace.Number(down));
+                xml.WriteAttributeString("font-size", SvgPlace.Number(run.Style.SizeMillimetres));
                 xml.WriteAttributeString("font-weight", run.Style.Weight == Weight.Strong ? "600" : "400");
-                xml.WriteAttributeString("textLength", Place.Number(run.Width));
+                xml.WriteAttributeString("textLength", SvgPlace.Number(run.Width));
                 xml.WriteAttributeString("lengthAdjust", "spacingAndGlyphs");
                 xml.WriteString(Clean(run.Text));
                 xml.WriteEndElement();
@@ -249,12 +235,12 @@ public static class SvgWriter
         {
             xml.WriteAttributeString("class", style.ToString().ToLowerInvariant());
             xml.WriteAttributeString("stroke", Inks.Ink);
-            xml.WriteAttributeString("stroke-width", Place.Number(style.WidthMillimetres));
+            xml.WriteAttributeString("stroke-width", SvgPlace.Number(style.WidthMillimetres));
             if (dashes.Count > 0)
-                xml.WriteAttributeString("stroke-dasharray", string.Join(' ', dashes.Select(Place.Number)));
+                xml.WriteAttributeString("stroke-dasharray", string.Join(' ', dashes.Select(SvgPlace.Number)));
             xml.WriteAttributeString("stroke-linecap", "butt");
             xml.WriteAttributeString("stroke-linejoin", "miter");
-            xml.WriteAttributeString("stroke-miterlimit", Place.Number(Inks.MitreLimit));
+            xml.WriteAttributeString("stroke-miterlimit", SvgPlace.Number(Inks.MitreLimit));
         }
 
         private void Element(string name, string text, string? id)
@@ -271,49 +257,6 @@ public static class SvgWriter
         {
             xml.WriteWhitespace("\n");
             xml.WriteStartElement(name, Namespace);
-        }
-
-        private static void Line(StringBuilder data, PaperPoint from, PaperPoint to, Place origin)
-        {
-            Point(data, 'M', from, origin);
-            Point(data, 'L', to, origin);
-        }
-
-        private static void Path(StringBuilder data, Outline outline, Place origin)
-        {
-            Point(data, 'M', outline.Start, origin);
-            var from = outline.Start;
-            foreach (var segment in outline.WithShortArcs().Segments)
-            {
-                switch (segment)
-                {
-                    case ArcTo arc:
-                        // Arcs of a quarter turn at most are never the large one; sweep 1 is clockwise as seen, since y goes down.
-                        var radius = Place.Number(from.DistanceTo(arc.Centre));
-                        data.Append('A').Append(radius).Append(' ').Append(radius).Append(" 0 0 ").Append(arc.Clockwise ? '1' : '0');
-                        Point(data, ' ', arc.End, origin);
-                        break;
-                    case BezierTo curve:
-                        Point(data, 'C', curve.FirstControl, origin);
-                        Point(data, ' ', curve.SecondControl, origin);
-                        Point(data, ' ', curve.End, origin);
-                        break;
-                    default:
-                        Point(data, 'L', segment.End, origin);
-                        break;
-                }
-
-                from = segment.End;
-            }
-
-            if (outline.IsClosed)
-                data.Append('Z');
-        }
-
-        private static void Point(StringBuilder data, char letter, PaperPoint point, Place origin)
-        {
-            var place = new Place(origin.Exact + point);
-            data.Append(letter).Append(Place.Number(place.X - origin.X)).Append(' ').Append(Place.Number(place.Y - origin.Y));
         }
 
         // XML cannot hold control characters, nor half a surrogate pair.

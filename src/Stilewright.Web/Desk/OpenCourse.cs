@@ -1,0 +1,25 @@
+using System.Text.Json.Nodes;
+using Stilewright.Doors;
+using Stilewright.Projects;
+
+namespace Stilewright.Web.Desk;
+
+/// <summary>A course with all its benches as it stands at one moment. Never changes; a save makes another.</summary>
+/// <param name="Key">Of the course's document in the store.</param>
+/// <param name="Head">The number of its newest revision.</param>
+/// <param name="Tree">The course as files hold it, without its projects; not to be changed.</param>
+/// <param name="Projects">In the order of their benches.</param>
+public sealed record OpenCourse(
+    long Key, int Head, bool IsArchived, JsonObject Tree, Course Course, OpenStandard Standard, IReadOnlyList<OpenProject> Projects)
+{
+    private readonly Lazy<Breakdown> whole = new(() => Breakdown.Of(Course, Standard.Standard));
+
+    /// <summary>The project at a bench; null where the bench is free.</summary>
+    public OpenProject? AtBench(int bench) => Projects.FirstOrDefault(project => project.Project.Bench == bench);
+
+    /// <summary>The project whose record has the id; null where there is none.</summary>
+    public OpenProject? WithId(string id) => Projects.FirstOrDefault(project => project.Project.Id == id);
+
+    /// <summary>All benches together under the newest standard, as for the combined cut list; worked out when first asked for.</summary>
+    public Breakdown Whole => whole.Value;
+}

@@ -1,0 +1,26 @@
+using Stilewright.Measure;
+using Stilewright.Web.Desk;
+using Stilewright.Web.Shell;
+
+namespace Stilewright.Web.Drawings;
+
+/// <summary>Leads from a given figure to where it was entered.</summary>
+public static class GivenPlace
+{
+    /// <returns>The address of the page, with the field; null where no page enters it.</returns>
+    public static string? AddressOf(Origin origin, ProjectDesk desk)
+    {
+        var (course, bench) = (desk.Course.Course.Id, desk.Project!.Project.Bench);
+        var id = origin.Path.Split('/')[0];
+        return origin.Kind switch
+        {
+            OriginKind.Shipped or OriginKind.Standard => $"/courses/{course}/standard#{Uri.EscapeDataString(origin.Path)}",
+            OriginKind.Design => $"/courses/{course}/designs?design={Uri.EscapeDataString(id)}",
+            OriginKind.Course => $"/courses/{course}",
+            OriginKind.Opening => $"{WorkStep.Measure.AddressFor(course, bench)}?opening={Uri.EscapeDataString(id)}",
+            OriginKind.Project => WorkStep.Measure.AddressFor(course, bench),
+            OriginKind.Leaf => $"{WorkStep.Size.AddressFor(course, bench)}?opening={Uri.EscapeDataString(id)}",
+            _ => null,
+        };
+    }
+}

@@ -1,0 +1,34 @@
+namespace Stilewright.Web.Shell;
+
+/// <summary>A step of the work on one project, in the order in which wood is worked.</summary>
+public enum WorkStep
+{
+    Measure,
+    Size,
+    BreakDown,
+    Patterns,
+    Packet,
+    History,
+}
+
+/// <summary>Names and addresses of the steps.</summary>
+public static class WorkSteps
+{
+    extension(WorkStep step)
+    {
+        public string Name => step switch
+        {
+            WorkStep.BreakDown => "Break down",
+            _ => step.ToString(),
+        };
+
+        public string Slug => step switch
+        {
+            WorkStep.BreakDown => "break-down",
+            _ => step.ToString().ToLowerInvariant(),
+        };
+
+        public string AddressFor(string courseId, int bench) =>
+            FormattableString.Invariant($"/courses/{Uri.EscapeDataString(courseId)}/bench/{bench}/{step.Slug}");
+    }
+}

@@ -1,0 +1,102 @@
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using Stilewright.Web.Serving;
+
+namespace Stilewright.Web.Storage;
+
+/// <summary>The file that everything is kept in.</summary>
+public static class DataFile
+{
+    public static string ConnectionTo(string path) => new SqliteConnectionStringBuilder { DataSource = path, DefaultTimeout = 10 }.ToString();
+
+    /// <summary>Makes the file, or brings its tables up to this program. A file that is damaged, foreign or newer is left untouched.</summary>
+    /// <exception cref="RefusalException">The file cannot be used; the message says what to do.</exception>
+    public static async Task PrepareAsync(string path, IDbContextFactory<StoreContext> store, CancellationToken stop)
+    {
+        if (Path.GetDirectoryName(Path.GetFullPath(path)) is { } folder && !Directory.Exists(folder))
+            throw new RefusalException($"The folder {folder} is not there. Make it, or name another data file with --data.");
+        if (Directory.Exists(path))
+            throw new RefusalException($"{path} is a folder. Name a file with --data.");
+        if (File.Exists(path) && new FileInfo(path).Length > 0)
+            await CheckAsync(path, store, stop);
+        try
+        {
+            await using var db = await store.CreateDbContextAsync(stop);
+            await db.Database.MigrateAsync(stop);
+            await db.Database.ExecuteSqlRawAsync("PRAGMA journal_mode=WAL", stop);
+        }
+        catch (SqliteException exception)
+        {
+            throw new RefusalException($"The data file {path} cannot be written: {exception.Message} Look whether the folder may be written to and the disk has room.");
+        }
+    }
+
+    // Opened read-only, so that a file this program should not touch stays as it is.
+    private static async Task CheckAsync(string path, IDbContextFactory<StoreContext> store, CancellationToken stop)
+    {
+        var keep = $"It was left untouched. Put it aside and restore a copy, or name another data file with --data.";
+        HashSet<string> applied = [];
+        try
+        {
+            await using var connection = new SqliteConnection(new SqliteConnectionStringBuilder
+            {
+                DataSource = path, Mode = SqliteOpenMode.ReadOnly, Pooling = false,
+            }.ToString());
+            await connection.OpenAsync(stop);
+            await using var check = connection.CreateCommand();
+            check.CommandText = "PRAGMA quick_check(1)";
+            if (await check.ExecuteScalarAsync(stop) is not "ok")
+                throw new RefusalException($"The data file {path} is damaged. {keep}");
+            await using var tables = connection.CreateCommand();
+            tables.CommandText = "SELECT name FROM sqlite_master WHERE type = 'table'";
+            HashSet<string> names = [];
+            await using (var rows = await tables.ExecuteReaderAsync(stop))
+            {
+                while (await rows.ReadAsync(stop))
+                    names.Add(rows.GetString(0));
+            }
+
+            if (names.Count == 0)
+                return;
+            if (!names.Contains("__EFMigrationsHistory"))
+                throw new RefusalException($"{path} is a database of another program. {keep}");
+            await using var history = connection.CreateCommand();
+            history.CommandText = "SELECT MigrationId FROM __EFMigrationsHistory";
+            await using var steps = await history.ExecuteReaderAsync(stop);
+            while (await steps.ReadAsync(stop))
+                applied.Add(steps.GetString(0));
+        }
+        catch (SqliteException)
+        {
+            throw new RefusalException($"{path} is not a data file of this program, or it is damaged. {keep}");
+        }
+
+        await using var db = await store.CreateDbContextAsync(stop);
+        var known = db.Database.GetMigrations().ToHashSet(StringComparer.Ordinal);
+        if (applied.Except(known, StringComparer.Ordinal).Any())
+            throw new RefusalException($"The data file {path} was made by a newer Stilewright. It was left untouched: get the newer program, or name another data file with --data.");
+    }
+
+    /// <summary>Copies a data file with SQLite's online backup, which waits for nobody and breaks no write in half.</summary>
+    /// <exception cref="RefusalException">There is no such file, or the copy would replace one.</exception>
+    public static async Task BackUpAsync(string path, string copy, CancellationToken stop)
+    {
+        if (!File.Exists(path))
+            throw new RefusalException($"There is no data file {path}. Name it with --data.");
+        if (File.Exists(copy) || Directory.Exists(copy))
+            throw new RefusalException($"{copy} is there already. Name another file with --out.");
+        try
+        {
+            await using var from = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = path, Mode = SqliteOpenMode.ReadOnly, Pooling = false }.ToString());
+            await using var to = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = copy, Pooling = false }.ToString());
+            await from.OpenAsync(stop);
+            await to.OpenAsync(stop);
+            from.BackupDatabase(to);
+        }
+        catch (SqliteException exception)
+        {
+            File.Delete(copy);
+            throw new RefusalException($"{path} could not be copied to {copy}: {exception.Message}");
+        }
+    }
+}

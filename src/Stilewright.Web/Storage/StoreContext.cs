@@ -1,0 +1,79 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
+
+namespace Stilewright.Web.Storage;
+
+/// <summary>The database. One context for one action; none is held for the life of a page.</summary>
+public sealed class StoreContext(DbContextOptions<StoreContext> options) : DbContext(options)
+{
+    public DbSet<StoredDocument> Documents => Set<StoredDocument>();
+
+    public DbSet<StoredRevision> Revisions => Set<StoredRevision>();
+    public DbSet<StoredMaker> Makers => Set<StoredMaker>();
+    public DbSet<StoredHandOut> HandOuts => Set<StoredHandOut>();
+
+    protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
+    {
+        configurationBuilder.Properties<DateTime>().HaveConversion<UtcConverter>();
+        configurationBuilder.Properties<DocumentKind>().HaveConversion<string>().HaveMaxLength(16);
+        configurationBuilder.Properties<RevisionCause>().HaveConversion<string>().HaveMaxLength(16);
+    }
+
+    protected override void OnModelCreating(ModelBuilder modelBuilder)
+    {
+        modelBuilder.ApplyConfiguration(new DocumentMapping());
+        modelBuilder.ApplyConfiguration(new RevisionMapping());
+        modelBuilder.ApplyConfiguration(new MakerMapping());
+        modelBuilder.ApplyConfiguration(new HandOutMapping());
+    }
+
+    private sealed class UtcConverter() : ValueConverter<DateTime, DateTime>(
+        time => time.ToUniversalTime(), time => DateTime.SpecifyKind(time, DateTimeKind.Utc));
+
+    private sealed class DocumentMapping : IEntityTypeConfiguration<StoredDocument>
+    {
+        public void Configure(EntityTypeBuilder<StoredDocument> document)
+        {
+            document.ToTable("documents").HasKey(each => each.Key);
+            document.Property(each => each.RecordId).HasMaxLength(80);
+            document.Property(each => each.Head).IsConcurrencyToken();
+            document.HasIndex(each => new { each.Kind, each.CourseKey, each.RecordId }).IsUnique();
+            document.HasOne<StoredDocument>().WithMany().HasForeignKey(each => each.CourseKey).OnDelete(DeleteBehavior.Restrict);
+        }
+    }
+
+    private sealed class RevisionMapping : IEntityTypeConfiguration<StoredRevision>
+    {
+        public void Configure(EntityTypeBuilder<StoredRevision> revision)
+        {
+            revision.ToTable("revisions").HasKey(each => new { each.DocumentKey, each.Number });
+            revision.Property(each => each.AuthorId).HasMaxLength(40);
+            revision.Property(each => each.ProgramVersion).HasMaxLength(40);
+            revision.HasOne<StoredDocument>().WithMany().HasForeignKey(each => each.DocumentKey).OnDelete(DeleteBehavior.Restrict);
+            revision.HasOne<StoredMaker>().WithMany().HasForeignKey(each => each.AuthorId).OnDelete(DeleteBehavior.Restrict);
+        }
+    }
+
+    private sealed class MakerMapping : IEntityTypeConfiguration<StoredMaker>
+    {
+        public void Configure(EntityTypeBuilder<StoredMaker> maker)
+        {
+            maker.ToTable("makers").HasKey(each => each.Id);
+            maker.Property(each => each.Id).HasMaxLength(40);
+            maker.Property(each => each.Name).HasMaxLength(80);
+        }
+    }
+
+    private sealed class HandOutMapping : IEntityTypeConfiguration<StoredHandOut>
+    {
+        public void Configure(EntityTypeBuilder<StoredHandOut> handOut)
+        {
+            handOut.ToTable("handed_out").HasKey(each => each.Key);
+            handOut.Property(each => each.AuthorId).HasMaxLength(40);
+            handOut.Property(each => each.What).HasMaxLength(200);
+            handOut.HasOne<StoredDocument>().WithMany().HasForeignKey(each => each.CourseKey).OnDelete(DeleteBehavior.Restrict);
+            handOut.HasOne<StoredMaker>().WithMany().HasForeignKey(each => each.AuthorId).OnDelete(DeleteBehavior.Restrict);
+        }
+    }
+}

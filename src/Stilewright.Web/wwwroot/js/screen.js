@@ -1,0 +1,36 @@
+// What belongs to this screen alone: light or dark, the unit it is read in, dialogs, and the state of the connection.
+
+export function watchScreen() {
+  document.addEventListener("click", onClick);
+  new MutationObserver(changes => {
+    for (const change of changes)
+      for (const node of change.addedNodes)
+        if (node.nodeType === Node.ELEMENT_NODE) (node.matches("dialog[data-modal]") ? [node] : [...node.querySelectorAll("dialog[data-modal]")]).forEach(open);
+  }).observe(document.body, { subtree: true, childList: true });
+  document.querySelectorAll("dialog[data-modal]").forEach(open);
+}
+
+function open(dialog) {
+  if (dialog.open) return;
+  dialog.showModal();
+  dialog.addEventListener("cancel", event => {
+    event.preventDefault();
+    dialog.querySelector("[data-cancel]")?.click();
+  });
+}
+
+function onClick(event) {
+  const button = event.target.closest("button, a");
+  if (!button) return;
+  if (button.dataset.light !== undefined) {
+    const dark = document.documentElement.hasAttribute("data-dark")
+      || (!document.documentElement.hasAttribute("data-light") && matchMedia("(prefers-color-scheme: dark)").matches);
+    document.documentElement.toggleAttribute("data-dark", !dark);
+    document.documentElement.toggleAttribute("data-light", dark);
+    localStorage.setItem("stilewright.light", dark ? "light" : "dark");
+  }
+  if (button.dataset.unit !== undefined) {
+    document.cookie = `stilewright.unit=${button.dataset.unit}; path=/; max-age=31536000; samesite=strict`;
+  }
+  if (button.dataset.print !== undefined) window.print();
+}
