@@ -94,6 +94,16 @@ internal static class DesignRules
             yield return new(path.Field("curve"), "the drawn arch has no curve", "add \"curve\", a list of steps from the left sight line to the right");
     }
 
+    public static IEnumerable<RuleFault> ArchesAcrossAPairAreOne(Arch arch, DocumentPath path)
+    {
+        if (arch.AcrossPair is null)
+            yield break;
+        if (arch.PerLight)
+            yield return new(path.Field("acrossPair"), "an arch across a pair cannot repeat over each light", "leave \"acrossPair\" or \"perLight\" out");
+        if (arch.AcrossPair == PairCrown.EachMeetingStile && arch.Family == ArchFamily.Drawn)
+            yield return new(path.Field("acrossPair"), "a drawn curve has its crown where it was drawn", "write \"middle-of-pair\": the curve then runs from hinge stile to hinge stile");
+    }
+
     public static IEnumerable<RuleFault> DrawnCurvesCanBeDrawn(Arch arch, DocumentPath path)
     {
         if (arch.Family != ArchFamily.Drawn || arch.Curve is not [_, ..] steps)

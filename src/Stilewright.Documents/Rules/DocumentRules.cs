@@ -30,6 +30,7 @@ internal static class DocumentRules
         For<Projects.MidRails>(DesignRules.MidRailsAreCountedOrPlaced),
         For<Projects.Arch>(DesignRules.ArchesHaveTheRiseTheyNeed),
         For<Projects.Arch>(DesignRules.ArchesSayOnlyWhatTheirFamilyHas),
+        For<Projects.Arch>(DesignRules.ArchesAcrossAPairAreOne),
         For<Projects.Arch>(DesignRules.DrawnCurvesCanBeDrawn),
         For<Projects.LightFilling>(DesignRules.WoodPanelsHaveStock),
         For<Projects.LightFilling>(DesignRules.GlueAndGlazingAreWhereTheyCanBe),

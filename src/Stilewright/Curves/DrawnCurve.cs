@@ -9,11 +9,29 @@ namespace Stilewright.Curves;
 /// <param name="Faults">Every step that cannot be drawn where it stands.</param>
 public sealed record DrawnCurve(Chain? Chain, IReadOnlyList<StepFault> Faults)
 {
+    private const int Compared = 64;
+
     /// <summary>Its highest point: exact where a step ends there, otherwise the exact value of the nearest double.</summary>
     public Length Rise { get; private init; }
 
     /// <summary>Where the last step ends.</summary>
     public Length Span { get; private init; }
+
+    /// <summary>The same curve as it is seen in a mirror; null where a step is at fault.</summary>
+    public Chain? Mirrored => Chain?.Mirrored(CurveLength.Inches(Span) / 2).Reversed();
+
+    private IReadOnlyList<CurveStep> Steps { get; init; } = [];
+
+    /// <summary>A height of the curve: exact where a step states it, otherwise the exact value of the double.</summary>
+    public Length HeightAt(double inches) => Exactly(Steps, inches);
+
+    /// <summary>Whether a curve from side to side is its own mirror image.</summary>
+    public static bool IsSymmetric(Chain chain)
+    {
+        var mirrored = chain.Mirrored((chain.Start.X + chain.End.X) / 2).Reversed();
+        return Enumerable.Range(0, Compared + 1).Select(i => mirrored.PointAt(mirrored.Length * i / Compared))
+            .All(place => chain.ClosestTo(place).Distance <= CurveTolerance.MeetingInches);
+    }
 
     public static DrawnCurve Of(IReadOnlyList<CurveStep> steps)
     {
@@ -54,7 +72,7 @@ public sealed record DrawnCurve(Chain? Chain, IReadOnlyList<StepFault> Faults)
         var top = chain.Box.Top;
         if (top <= CurveTolerance.CrumbInches)
             return new(null, [new(steps.Count - 1, "the curve rises nowhere above the spring line", "let a step rise, or leave the arch out")]);
-        return new(chain, []) { Span = Places(steps[^1]).X.Value, Rise = Exactly(steps, top) };
+        return new(chain, []) { Span = Places(steps[^1]).X.Value, Rise = Exactly(steps, top), Steps = steps };
     }
 
     private static CurveSegment? Segment(CurveStep step, CurvePoint from, CurvePoint to)

@@ -1,66 +1,23 @@
-using Stilewright.Projects;
-
 namespace Stilewright.Curves;
 
-/// <summary>Where an arch that goes across a pair has its crown.</summary>
-public enum PairCrown
+/// <summary>One arch across a pair, cut at the meeting stiles, behind which the curve runs unseen.</summary>
+public static class PairArch
 {
-    /// <summary>In the middle of the gap: the curve runs across both meeting stiles unseen.</summary>
-    MiddleOfGap,
-
-    /// <summary>At the sight line of each meeting stile, so that each leaf shows a whole half.</summary>
-    EachMeetingStile,
-}
-
-/// <summary>One arch across a pair, cut at the meeting stiles; X = 0 is the middle of the gap.</summary>
-/// <param name="Left">The left leaf's sight line. The right leaf's is its mirror: one hard pattern serves both, turned over.</param>
-/// <param name="RiseAtMeeting">Height of the curve over the spring line at the meeting sight line, in; there the rail is narrowest.</param>
-public sealed record PairArch(ArchCurve Left, ArchCurve Right, double RiseAtMeeting)
-{
-    /// <param name="family">The arch over the whole span.</param>
-    /// <param name="sizes">Span from hinge-stile sight line to hinge-stile sight line.</param>
-    /// <param name="gapInches">Air between the leaves.</param>
-    /// <param name="meetingStileInches">Width of each meeting stile, sticking included.</param>
-    public static PairResult Draw(ArchFamily family, ArchSizes sizes, double gapInches, double meetingStileInches, PairCrown crown)
+    /// <summary>What lies in the left leaf, the middle of its width at X = 0 and the spring line at Y = 0.</summary>
+    /// <param name="whole">From hinge-stile sight line to hinge-stile sight line.</param>
+    /// <param name="widthInches">Between the sight lines of the leaf; positive, at most the span.</param>
+    public static ArchCurve LeftPart(ArchCurve whole, double widthInches)
     {
-        var meeting = (gapInches / 2) + meetingStileInches;
-        var most = (sizes.Span - gapInches) / 2;
-        if (!(meeting >= 0 && meeting < (sizes.Span / 2) - CurveTolerance.CrumbInches))
-        {
-            return new PairResult.Refused(
-                $"A pair with {CurveLength.ToLength(sizes.Span, Measure.StepDirection.Nearest)} between its hinge stiles has no room for meeting stiles of {CurveLength.ToLength(meetingStileInches, Measure.StepDirection.Nearest)}.",
-                new(ArchMeasure.StileWidth, LimitSide.AtMost, most));
-        }
-
-        var apart = crown == PairCrown.EachMeetingStile ? meeting : 0;
-        return ArchFamilies.Draw(family, sizes with { Span = sizes.Span - (2 * apart) }) switch
-        {
-            ArchResult.Drawn(var whole) => Cut(whole, meeting, apart),
-            ArchResult.Refused(var problem, var limit) => new PairResult.Refused(problem, limit),
-            _ => throw new InvalidOperationException("An arch is drawn or refused."),
-        };
+        // A step straight up at the very sight line is left to the other leaf.
+        var to = whole.Chain.Start.X + widthInches;
+        var kept = whole.Chain.Segments.TakeWhile(segment => segment.Start.X < to - CurveTolerance.MeetingInches).ToList();
+        if (kept[^1] is var last && last.End.X > to + CurveTolerance.MeetingInches)
+            kept[^1] = last.Between(last.Start, new Chain([last], isClosed: false).CrossingsWithLine(new(to, 0), new(0, 1))[0].Place);
+        var toMiddle = new CurvePoint(whole.Chain.Start.X + (widthInches / 2), 0);
+        return new(new Chain(kept, isClosed: false).Translated(default(CurvePoint) - toMiddle),
+            [.. whole.Corners.Where(corner => corner.X < to - CurveTolerance.SamePlaceInches).Select(corner => corner - toMiddle)]);
     }
 
-    private static PairResult.Drawn Cut(ArchCurve whole, double meeting, double apart)
-    {
-        var at = apart - meeting;
-        var crossing = whole.Chain.CrossingsWithLine(new(at, 0), new(0, 1))[0];
-        var chain = whole.Chain.Part(0, crossing.OnFirst).Translated(new(-apart, 0));
-        var corners = whole.Corners.Where(corner => corner.X < at - CurveTolerance.SamePlaceInches).Select(corner => corner - new CurvePoint(apart, 0));
-        var left = new ArchCurve(chain, [.. corners]);
-        return new(new(left, left.Mirrored(), crossing.Place.Y));
-    }
-}
-
-/// <summary>What became of an arch across a pair.</summary>
-public abstract record PairResult
-{
-    private PairResult()
-    {
-    }
-
-    public sealed record Drawn(PairArch Arch) : PairResult;
-
-    /// <summary>As of <see cref="ArchResult.Refused"/>.</summary>
-    public sealed record Refused(FormattableString Problem, ArchLimit Limit) : PairResult;
+    /// <summary>As <see cref="LeftPart"/>, of the right leaf.</summary>
+    public static ArchCurve RightPart(ArchCurve whole, double widthInches) => LeftPart(whole.Mirrored(), widthInches).Mirrored();
 }

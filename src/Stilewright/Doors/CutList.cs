@@ -63,6 +63,7 @@ public static class CutList
         private static bool Same(ArchShape? one, ArchShape? other) => ReferenceEquals(one, other)
             || (one is not null && other is not null && one.Family == other.Family && one.Repeats == other.Repeats && one.ReverseToCrown == other.ReverseToCrown
                 && (ReferenceEquals(one.Drawn, other.Drawn) || one.Drawn is not null && other.Drawn is not null && one.Drawn.Segments.SequenceEqual(other.Drawn.Segments))
-                && Same(one.Span, other.Span) && Same(one.Rise, other.Rise) && Same(one.Shoulder, other.Shoulder));
+                && Same(one.Span, other.Span) && Same(one.Rise, other.Rise) && Same(one.Shoulder, other.Shoulder)
+                && Same(one.OfPair?.Rise, other.OfPair?.Rise) && Same(one.OfPair?.Width, other.OfPair?.Width));
     }
 }

@@ -250,9 +250,16 @@ internal sealed class FrontSizing
             leaves.Add(new(path, $"{Label}{LeafNames.Code(names[i])}", LeafNames.Words(names[i], count, entry.Hinge), widths[i], leafHeight, entry.Hinge, false,
                 entry.Design ?? doors.Design, leafStandard(path, standard, entry), place, rabbeted)
             {
+                LeavesOfFront = count,
                 Tapers = doors.Mount == Mount.Inset && opening.Readings?.Fit == OutOfSquareFit.PlaneToFit ? Figure!.Tapers : new Dictionary<Side, Length>(),
             });
             x += widths[i].Length + (doors.Lapped ? -standard[Settings.Lap].Length : gap?.Length ?? default);
+        }
+
+        if (leaves is [var left, var right])
+        {
+            var between = gap ?? standard[Settings.Lap];
+            leaves = [left with { Mate = new(right, Side.Right, between, doors.Lapped) }, right with { Mate = new(left, Side.Left, between, doors.Lapped) }];
         }
 
         return (width, height, gap, leaves);

@@ -108,30 +108,37 @@ internal sealed partial class LeafBreakdown
         }
     }
 
-    private bool ArchesFit(Worked? topRise, Worked? bottomRise, Worked clearWidth, Worked clearHeight) =>
-        ArchFits(design.TopArch, topRise, "top", clearWidth, clearHeight) & ArchFits(design.BottomArch, bottomRise, "bottom", clearWidth, clearHeight);
+    // An arch across the pair is held to its whole span and rise before, and here to the light alone.
+    private bool ArchesFit(Worked? topRise, Worked? bottomRise, PairStretch? topPart, PairStretch? bottomPart, Worked clearWidth, Worked clearHeight) =>
+        ArchFits(design.TopArch, topRise, "top", topPart?.Width ?? Span(design.TopArch, "top", clearWidth), topPart is null, clearHeight)
+        & ArchFits(design.BottomArch, bottomRise, "bottom", bottomPart?.Width ?? Span(design.BottomArch, "bottom", clearWidth), bottomPart is null, clearHeight);
 
     // A single arc rises at most half its span; no arch may rise past the other rail.
-    private bool ArchFits(Arch? arch, Worked? rise, string end, Worked clearWidth, Worked clearHeight)
+    private bool ArchFits(Arch? arch, Worked? rise, string end, Worked over, bool isWhole, Worked clearHeight)
     {
         if (arch is null)
             return true;
-        if (arch.Family == ArchFamily.Drawn && CurveOf(arch, end).Faults is [_, ..] faults)
-        {
-            foreach (var fault in faults)
-                Report(Rules.ArchCannotBeDrawn, $"In step {fault.Index + 1} of the {end} arch, {fault.Problem}.", $"In that step, {fault.Fix}.", $"{end}Arch/curve/{fault.Index + 1}");
+        if (!CurveIsSound(arch, end))
             return false;
-        }
 
-        var span = Span(arch, end, clearWidth).Length;
-        if (arch.Shoulder is { } shoulder)
+        var span = over.Length;
+        if (arch.Shoulder is { } shoulder && isWhole)
             span -= shoulder.Value * 2;
-        var most = arch.Family is ArchFamily.Eyebrow or ArchFamily.Stepped or ArchFamily.HalfRound ? span / 2 : clearHeight.Length;
+        var most = isWhole && arch.Family is ArchFamily.Eyebrow or ArchFamily.Stepped or ArchFamily.HalfRound ? span / 2 : clearHeight.Length;
         if (rise is not null && rise.Length <= most && rise.Length < clearHeight.Length && span.IsPositive)
             return true;
         most = Length.Greatest(default, Length.Least(most, clearHeight.Length)).OnStep(standard[Settings.Step].Length, StepDirection.Down);
         Report(Rules.ArchTooHigh, $"The {end} arch rises {rise?.Length ?? default} over a span of {span}.",
             $"Let it rise at most {most}, or make the door wider.", $"{end}Arch/{(arch.Family == ArchFamily.Drawn ? "curve" : "rise")}");
+        return false;
+    }
+
+    private bool CurveIsSound(Arch arch, string end)
+    {
+        if (arch.Family != ArchFamily.Drawn || CurveOf(arch, end).Faults is not [_, ..] faults)
+            return true;
+        foreach (var fault in faults)
+            Report(Rules.ArchCannotBeDrawn, $"In step {fault.Index + 1} of the {end} arch, {fault.Problem}.", $"In that step, {fault.Fix}.", $"{end}Arch/curve/{fault.Index + 1}");
         return false;
     }
 
@@ -174,7 +181,8 @@ internal sealed partial class LeafBreakdown
     {
         if (stock.WidestBoard is not { } widest || rail.Rough!.Width.Length <= widest.Value)
             return;
-        var rise = (arch.Rise.Length - (rail.Rough.Width.Length - widest.Value)).OnStep(standard[Settings.Step].Length, StepDirection.Down);
+        // Across a pair, the whole curve is lowered as the part in this leaf must be.
+        var rise = ((arch.Rise.Length - (rail.Rough.Width.Length - widest.Value)) * (arch.WholeRise.Length / arch.Rise.Length)).OnStep(standard[Settings.Step].Length, StepDirection.Down);
         Report(Rules.BlankWiderThanStock,
             $"The blank of the {end} rail is {rail.Rough.Width.Length} wide in the rough, {arch.Rise.Length} of it for the rise; the widest board of '{stock.Name}' is {widest.Value}.",
             rise.IsPositive && arch.Family is not (ArchFamily.HalfRound or ArchFamily.Drawn)
@@ -200,7 +208,7 @@ internal sealed partial class LeafBreakdown
                 return result;
         }
 
-        var drawn = ArchFamilies.Draw(arch.Family, LeafCurves.SizesOf(arch));
+        var drawn = LeafCurves.Draw(arch);
         drawnArches.Add((arch, drawn));
         return drawn;
     }
@@ -220,7 +228,7 @@ internal sealed partial class LeafBreakdown
 
         if (standard.Standard.Cutter(design.Cutters!)!.CollarRadius is { } collar)
         {
-            CheckCollar(ArchChecks.Collar(arch.Family, LeafCurves.SizesOf(arch), drawn => drawn.Chain, CurveLength.Inches(collar.Value)),
+            CheckCollar(ArchChecks.Collar(arch.Family, LeafCurves.SizesOf(arch), drawn => LeafCurves.InLeaf(arch, drawn).Chain, CurveLength.Inches(collar.Value)),
                 $"{end} rail", collar.Value, "moulding", $"{end}Arch/{(arch.Family == ArchFamily.Drawn ? "curve" : "rise")}", segment);
         }
     }
@@ -250,7 +258,7 @@ internal sealed partial class LeafBreakdown
     {
         List<FormattableString> differs = [];
         if (fit.Rise is { } rise)
-            differs.Add($"it rises {CurveLength.ToLength(rise, StepDirection.Nearest)}, and the design says {arch.Rise.Length}");
+            differs.Add($"it rises {CurveLength.ToLength(rise, StepDirection.Nearest)}, and the design says {arch.WholeRise.Length}");
         if (fit.Shoulder is { } shoulder)
             differs.Add($"its shoulders are {CurveLength.ToLength(shoulder, StepDirection.Nearest)}, and the design says {arch.Shoulder?.Length ?? default}");
         if (fit.ReverseToCrown is { } ratio)
@@ -263,7 +271,7 @@ internal sealed partial class LeafBreakdown
     }
 
     private Length WidthOver(double span, ArchShape arch) =>
-        Width.Length + ((CurveLength.ToLength(span, StepDirection.Nearest) - arch.Span.Length) * arch.Repeats);
+        Width.Length + ((CurveLength.ToLength(span, StepDirection.Nearest) - arch.Span.Length) * (arch.OfPair is null ? new Fractions.Fraction(arch.Repeats) : new Fractions.Fraction(1, 2)));
 
     private static FormattableString Joined(string between, IEnumerable<FormattableString> items) => items.Aggregate((one, next) => $"{one}{between}{next}");
 
@@ -338,7 +346,7 @@ internal sealed partial class LeafBreakdown
         foreach (var (work, radius) in collars)
         {
             CheckCollar(
-                ArchChecks.Collar(edge.Arch.Family, LeafCurves.SizesOf(edge.Arch), drawn => LightCurves.PanelEdge(edge.Light with { Top = drawn, Bottom = null }), CurveLength.Inches(radius)),
+                ArchChecks.Collar(edge.Arch.Family, LeafCurves.SizesOf(edge.Arch), drawn => LightCurves.PanelEdge(edge.Light with { Top = LeafCurves.InLeaf(edge.Arch, drawn), Bottom = null }), CurveLength.Inches(radius)),
                 panel.Name, radius, work, null, SegmentOf(panel));
         }
     }
@@ -450,15 +458,11 @@ internal sealed partial class LeafBreakdown
         _ => "rise",
     };
 
-    private void CheckMidStile(Arch arch, string end, string segment, Length x, Worked width, Worked clearWidth)
+    private void CheckMidStile(ArchShape arch, string end, string segment, Length x, Worked width, Worked clearWidth)
     {
-        if (arch.PerLight)
+        if (arch.Repeats > 1 || IsUnderShoulder(arch, x, width, clearWidth))
             return;
         var from = x - FrameLeft;
-        var to = from + width.Length;
-        var flat = arch.Shoulder?.Value ?? default;
-        if (to <= flat || from >= clearWidth.Length - flat)
-            return;
         Report(Rules.MidStileUnderArch, $"A mid stile stands {from} from the stile, where the {end} rail is not straight.",
             $"Give each light its own arch (\"perLight\"), or leave the mid stile out of that row.", "midStiles", segment);
     }

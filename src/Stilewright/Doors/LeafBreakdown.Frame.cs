@@ -25,12 +25,20 @@ internal sealed partial class LeafBreakdown
             return;
 
         var (joint, reach) = Joint(cutters);
-        var topRise = Rise(design.TopArch, "top", clearWidth);
-        var bottomRise = Rise(design.BottomArch, "bottom", clearWidth);
-        if (!ArchesFit(topRise, bottomRise, clearWidth, clearHeight))
+        if (!AcrossPair(design.TopArch, "top", members, clearWidth, out var topPart) | !AcrossPair(design.BottomArch, "bottom", members, clearWidth, out var bottomPart))
             return;
-        var topArch = topRise is null ? null : Shape(design.TopArch!, clearWidth, topRise, "top");
-        var bottomArch = bottomRise is null ? null : Shape(design.BottomArch!, clearWidth, bottomRise, "bottom");
+        if (topPart?.Lower is not null || bottomPart?.Lower is not null)
+        {
+            members = members with { Top = Narrowest(members.Top, topPart, "top"), Bottom = Narrowest(members.Bottom, bottomPart, "bottom") };
+            clearHeight = Height.LessBoth(members.Top, members.Bottom).As("clear height", "leaf/clear.height");
+        }
+
+        var topRise = topPart?.Rise ?? Rise(design.TopArch, "top", Span(design.TopArch, "top", clearWidth));
+        var bottomRise = bottomPart?.Rise ?? Rise(design.BottomArch, "bottom", Span(design.BottomArch, "bottom", clearWidth));
+        if (!ArchesFit(topRise, bottomRise, topPart, bottomPart, clearWidth, clearHeight))
+            return;
+        var topArch = topRise is null ? null : Shape(design.TopArch!, topPart?.Span ?? Span(design.TopArch, "top", clearWidth), topRise, "top") with { OfPair = topPart?.Part };
+        var bottomArch = bottomRise is null ? null : Shape(design.BottomArch!, bottomPart?.Span ?? Span(design.BottomArch, "bottom", clearWidth), bottomRise, "bottom") with { OfPair = bottomPart?.Part };
         if (!ArchDraws(topArch, "top") | !ArchDraws(bottomArch, "bottom"))
             return;
 
@@ -65,7 +73,7 @@ internal sealed partial class LeafBreakdown
                 if (i < rowWidths[row].Count - 1)
                 {
                     midStileNumber++;
-                    AddMidStile(stock, midStileNumber, midStileCount, rows[row]!, lightHeights[row], reach, joint, x, y, row, lightHeights.Count, topRise, bottomRise, clearWidth);
+                    AddMidStile(stock, midStileNumber, midStileCount, rows[row]!, lightHeights[row], reach, joint, x, y, row, lightHeights.Count, topArch, bottomArch, clearWidth);
                     x += rows[row]!.Length;
                 }
             }
@@ -112,8 +120,13 @@ internal sealed partial class LeafBreakdown
         return new(number, width, height, x, y, top, bottom);
     }
 
-    private bool IsUnderShoulder(ArchShape arch, Length x, Worked width, Worked clearWidth) => arch is { Repeats: 1, Shoulder: { } shoulder }
-        && (x - FrameLeft + width.Length <= shoulder.Length || x - FrameLeft >= clearWidth.Length - shoulder.Length);
+    // An arch across a pair has its shoulders beside the hinge stiles only.
+    private bool IsUnderShoulder(ArchShape arch, Length x, Worked width, Worked clearWidth)
+    {
+        var flat = arch.Shoulder?.Length ?? default;
+        return arch.Repeats == 1 && (arch.OfPair?.Meeting != Side.Left && x - FrameLeft + width.Length <= flat
+            || arch.OfPair?.Meeting != Side.Right && x - FrameLeft >= clearWidth.Length - flat);
+    }
 
     private Members FrameMembers()
     {
@@ -176,9 +189,9 @@ internal sealed partial class LeafBreakdown
     private Worked? CutBack() => design.CutBack is { Value.IsZero: false } cutBack ? Entered("joint.cut-back", "moulding cut back", cutBack, "cutBack") : null;
 
     // Sight line to sight line: of the leaf, or of the narrowest light where each has its own arch, so that one curve serves all.
-    private Worked Span(Arch arch, string end, Worked clearWidth)
+    private Worked Span(Arch? arch, string end, Worked clearWidth)
     {
-        if (!arch.PerLight || MidStilesUnder(end) is not { } row)
+        if (arch is not { PerLight: true } || MidStilesUnder(end) is not { } row)
             return clearWidth;
         var (_, each, rest) = LightWidths(row, clearWidth);
         return rest.Length < each.Length ? rest : each;
@@ -190,13 +203,12 @@ internal sealed partial class LeafBreakdown
         return design.MidStiles.FirstOrDefault(each => each.Row == (end == "top" ? rows : 1));
     }
 
-    private Worked? Rise(Arch? arch, string end, Worked clearWidth)
+    private Worked? Rise(Arch? arch, string end, Worked span)
     {
         if (arch is null)
             return null;
         if (arch.Family == ArchFamily.HalfRound)
         {
-            var span = Span(arch, end, clearWidth);
             var shoulder = arch.Shoulder is { } flat && !flat.Value.IsZero ? Entered($"arch.{end}.shoulder", "shoulder", flat, $"{end}Arch/shoulder") : null;
             return ((shoulder is null ? span : span - (2 * shoulder)) / 2).As("rise", $"leaf/arch.{end}.rise");
         }
@@ -283,7 +295,7 @@ internal sealed partial class LeafBreakdown
                     : [new(default, default), new(w, default), new(w - r, b), new(l, b)]
                 : new Rectangle(l, isTop ? h - t : default, w - l - r, narrow.Length).Corners;
             Add(key, isTop ? "TR" : "BR", PartKind.Rail, rise is null ? label : $"{label}, arched", design.Species, stock,
-                new(width, length), glueUp, true, GrainDirection.Horizontal, standard.Standard.Cutter(design.Cutters!)!.FaceDown, work, null, shape,
+                new(width, length), glueUp, true, GrainDirection.Horizontal, standard.Standard.Cutter(design.Cutters!)!.FaceDown, work, HandOf(shape), shape,
                 mitred ? null : shoulder, outline, visible);
             if (shape is not null)
             {
@@ -302,13 +314,24 @@ internal sealed partial class LeafBreakdown
     // One mid rail is in the middle only when the cutting step leaves nothing over.
     private bool LeavesRemainder { get; set; }
 
-    private ArchShape Shape(Arch arch, Worked clearWidth, Worked rise, string end) => new(
-        arch.Family, Span(arch, end, clearWidth), rise,
+    // A drawn curve goes by the hinges, as stile widths do; across a pair it is one curve, seen as it was drawn.
+    private ArchShape Shape(Arch arch, Worked span, Worked rise, string end) => new(
+        arch.Family, span, rise,
         arch.Shoulder is { } shoulder ? Entered($"arch.{end}.shoulder", "shoulder", shoulder, $"{end}Arch/shoulder") : null,
-        arch.PerLight ? (MidStilesUnder(end)?.Count ?? 0) + 1 : 1)
+        arch.PerLight && !IsAcross(arch) ? (MidStilesUnder(end)?.Count ?? 0) + 1 : 1)
     {
         ReverseToCrown = arch.ReverseToCrown is { } ratio ? new(ratio.Reverse, ratio.Crown) : Fraction.One,
-        Drawn = arch.Family == ArchFamily.Drawn ? CurveOf(arch, end).Chain : null,
+        Drawn = arch.Family != ArchFamily.Drawn ? null : plan.Hinge == HingeSide.Right && !IsAcross(arch) ? CurveOf(arch, end).Mirrored : CurveOf(arch, end).Chain,
+    };
+
+    private bool IsAcross(Arch arch) => arch.AcrossPair is not null && plan.Mate is not null;
+
+    // Parts whose mirror image is another part.
+    private Side? HandOf(ArchShape? shape) => shape switch
+    {
+        { OfPair: { } part } => part.Meeting == Side.Right ? Side.Left : Side.Right,
+        { Drawn: { } chain } when !DrawnCurve.IsSymmetric(chain) => plan.Hinge == HingeSide.Right ? Side.Right : Side.Left,
+        _ => null,
     };
 
     private DrawnCurve CurveOf(Arch arch, string end) =>
@@ -347,23 +370,23 @@ internal sealed partial class LeafBreakdown
 
     private void AddMidStile(
         Stock stock, int number, int count, Worked width, Worked lightHeight, Worked? reach, EdgeWork joint, Length x, Length y,
-        int row, int rowCount, Worked? topRise, Worked? bottomRise, Worked clearWidth)
+        int row, int rowCount, ArchShape? topArch, ArchShape? bottomArch, Worked clearWidth)
     {
         var segment = count == 1 ? "stile.mid" : $"stile.mid.{number}";
         var height = lightHeight;
         var bottom = y;
         // Under an arch the mid stile stands where the rail is straight, at the spring line.
-        if (row == rowCount - 1 && topRise is not null)
+        if (row == rowCount - 1 && topArch is not null)
         {
-            CheckMidStile(design.TopArch!, "top", segment, x, width, clearWidth);
-            height -= topRise;
+            CheckMidStile(topArch, "top", segment, x, width, clearWidth);
+            height -= topArch.Rise;
         }
 
-        if (row == 0 && bottomRise is not null)
+        if (row == 0 && bottomArch is not null)
         {
-            CheckMidStile(design.BottomArch!, "bottom", segment, x, width, clearWidth);
-            height -= bottomRise;
-            bottom += bottomRise.Length;
+            CheckMidStile(bottomArch, "bottom", segment, x, width, clearWidth);
+            height -= bottomArch.Rise;
+            bottom += bottomArch.Rise.Length;
         }
 
         var length = (reach is null ? height : height + (2 * reach)).As("mid stile length", $"leaf/{segment}.length");
@@ -575,7 +598,11 @@ internal sealed partial class LeafBreakdown
     private void Arch(Light light)
     {
         if (light.Top is not null || light.Bottom is not null)
-            parts[^1] = parts[^1] with { TopArch = light.Top, BottomArch = light.Bottom };
+        {
+            // A pane has no face of its own, and may be turned over.
+            var hand = parts[^1].Kind == PartKind.Glass ? null : HandOf(light.Top) ?? HandOf(light.Bottom);
+            parts[^1] = parts[^1] with { TopArch = light.Top, BottomArch = light.Bottom, Hand = hand };
+        }
     }
 
     private static Rectangle Centred(Rectangle visible, Length width, Length height) => new(

@@ -79,9 +79,22 @@ public sealed record LeafCurves(IReadOnlyList<RailCurve> Rails, IReadOnlyList<Li
         return new(curves, lights, panels);
     }
 
-    /// <summary>The arch of a rail over its own span, the middle at X = 0; what cannot be drawn says why.</summary>
+    /// <summary>The arch of a rail over its own span, or its part in one leaf of a pair, the middle at X = 0; what cannot be drawn says why.</summary>
+    internal static ArchResult Draw(ArchShape shape)
+    {
+        var whole = ArchFamilies.Draw(shape.Family, SizesOf(shape));
+        return whole is ArchResult.Drawn(var curve) ? new ArchResult.Drawn(InLeaf(shape, curve)) : whole;
+    }
+
+    /// <summary>What of the whole curve lies in the leaf.</summary>
+    internal static ArchCurve InLeaf(ArchShape shape, ArchCurve whole) =>
+        shape.OfPair is { } part ? PartOf(whole, part.Width, part.Meeting) : whole;
+
+    internal static ArchCurve PartOf(ArchCurve whole, Worked width, Side meeting) => meeting == Side.Right
+        ? PairArch.LeftPart(whole, CurveLength.Inches(width.Length)) : PairArch.RightPart(whole, CurveLength.Inches(width.Length));
+
     internal static ArchSizes SizesOf(ArchShape shape) => new(
-        CurveLength.Inches(shape.Span.Length), CurveLength.Inches(shape.Rise.Length), CurveLength.Inches(shape.Shoulder?.Length ?? default))
+        CurveLength.Inches(shape.Span.Length), CurveLength.Inches(shape.WholeRise.Length), CurveLength.Inches(shape.Shoulder?.Length ?? default))
     {
         ReverseToCrown = shape.ReverseToCrown.ToDouble(),
         Drawn = shape.Drawn,
@@ -107,7 +120,7 @@ public sealed record LeafCurves(IReadOnlyList<RailCurve> Rails, IReadOnlyList<Li
     private static List<ArchCurve> Arches(Part rail, List<(Length From, Length To)> spans)
     {
         var shape = rail.Arch!;
-        var drawn = ArchFamilies.Draw(shape.Family, SizesOf(shape)) switch
+        var drawn = Draw(shape) switch
         {
             ArchResult.Drawn(var curve) => curve,
             ArchResult.Refused(var problem, _) => throw new ArgumentException($"The arch of {rail.Path} cannot be drawn. {problem}", nameof(rail)),
@@ -138,9 +151,8 @@ public sealed record LeafCurves(IReadOnlyList<RailCurve> Rails, IReadOnlyList<Li
     private static ArchCurve Stretch(ArchCurve whole, (Length From, Length To) span)
     {
         var (from, to) = (CurveLength.Inches(span.From), CurveLength.Inches(span.To));
-        var middle = (whole.Chain.Start.X + whole.Chain.End.X) / 2;
-        if (to <= middle && whole.Chain.Segments[0].End.X >= to - CurveTolerance.MeetingInches
-            || from >= middle && whole.Chain.Segments[^1].Start.X <= from + CurveTolerance.MeetingInches)
+        if (whole.Chain.Segments[0] is LineSegment first && first.End.X >= to - CurveTolerance.MeetingInches
+            || whole.Chain.Segments[^1] is LineSegment last && last.Start.X <= from + CurveTolerance.MeetingInches)
         {
             return Straight(span);
         }
@@ -169,7 +181,8 @@ public sealed record LeafCurves(IReadOnlyList<RailCurve> Rails, IReadOnlyList<Li
 
         var sight = new Chain(segments, isClosed: false);
         var (outerLeft, outerRight, height) = (CurveLength.Inches(whole.X), CurveLength.Inches(whole.Right), CurveLength.Inches(whole.Height));
-        CurvePoint[] around = [new(outerRight, 0), new(outerRight, height), new(outerLeft, height), new(outerLeft, 0), sight.Start];
+        // Beyond a meeting stile's sight line the tongue is sawn off level with the end of the curve.
+        CurvePoint[] around = [sight.End with { X = outerRight }, new(outerRight, height), new(outerLeft, height), sight.Start with { X = outerLeft }, sight.Start];
         var outline = sight.Segments.ToList();
         foreach (var corner in around)
         {
@@ -187,11 +200,14 @@ public sealed record LeafCurves(IReadOnlyList<RailCurve> Rails, IReadOnlyList<Li
         CurvePoint PlacedPoint(CurvePoint point) => new(point.X, CurveLength.Inches(spring) + (isTop ? point.Y : -point.Y));
     }
 
-    // The parallel of a pointed arch comes to a point beyond the panel's size, which is taken square from the tip of the sight line.
+    // The parallel of a pointed arch comes to a point beyond the panel's size, which is taken square from the tip of the sight line;
+    // so does that of an arch across a pair, which rises on behind the meeting stile.
     private static Chain CutOff(Chain edge, double atY, double reachedY)
     {
-        if (Math.Abs(reachedY - atY) <= CurveTolerance.CrumbInches || edge.CrossingsWithLine(new(0, atY), new(1, 0)) is not [var before, var after])
+        if (Math.Abs(reachedY - atY) <= CurveTolerance.MeetingInches || edge.CrossingsWithLine(new(0, atY), new(1, 0)) is not [var before, var after])
             return edge;
+        if (reachedY < atY ? edge.Start.Y < atY : edge.Start.Y > atY)
+            return new([.. edge.Part(before.OnFirst, after.OnFirst).Segments, new LineSegment(after.Place, before.Place)], isClosed: true);
         return new(
             [
                 .. edge.Part(0, before.OnFirst).Segments, new LineSegment(before.Place, after.Place), .. edge.Part(after.OnFirst, edge.Length).Segments,

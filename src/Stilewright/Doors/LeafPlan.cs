@@ -14,9 +14,20 @@ internal sealed record LeafPlan(
     /// <summary>Grain of a slab or panels that follows the bank rather than the design.</summary>
     public bool GrainRunsThrough { get; init; }
 
+    /// <summary>How many leaves its front has.</summary>
+    public int LeavesOfFront { get; init; } = 1;
+
+    /// <summary>The other leaf of a pair; null where the front has another number of leaves.</summary>
+    public PairMate? Mate { get; init; }
+
     /// <summary>What the stile on that side loses to a visible frame edge; null on other leaves.</summary>
     public (Side Side, Worked Loss)? NarrowStile { get; init; }
 }
+
+/// <summary>The other leaf of a pair.</summary>
+/// <param name="Side">Left or right: where it stands.</param>
+/// <param name="Between">The gap, or the lap where the meeting edges are lapped.</param>
+internal sealed record PairMate(LeafPlan Leaf, Side Side, Worked Between, bool IsLapped);
 
 /// <summary>Names and short codes of the leaves of one front.</summary>
 internal static class LeafNames

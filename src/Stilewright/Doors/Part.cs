@@ -51,6 +51,7 @@ public enum EdgeWork
 
 /// <summary>The arch of a rail's inner edge, by its numbers; <see cref="LeafCurves"/> draws it.</summary>
 /// <param name="Span">Sight line to sight line; of several arches, that of the narrowest light, so that one pattern serves them all.</param>
+/// <param name="Rise">From the spring line to where the rail is narrowest, so that the blank is narrowest width and rise.</param>
 /// <param name="Repeats">How many lights have such an arch of their own.</param>
 public sealed record ArchShape(ArchFamily Family, Worked Span, Worked Rise, Worked? Shoulder, int Repeats)
 {
@@ -59,7 +60,24 @@ public sealed record ArchShape(ArchFamily Family, Worked Span, Worked Rise, Work
 
     /// <summary>The curve of <see cref="ArchFamily.Drawn"/>, from the left sight line and the spring line.</summary>
     public Chain? Drawn { get; init; }
+
+    /// <summary>Which part of an arch across a pair lies in this leaf; null where the leaf has the whole arch. Span and shoulder are
+    /// those of the whole curve, the rise that of the part.</summary>
+    public PairPart? OfPair { get; init; }
+
+    /// <summary>How much of the span lies in its leaf.</summary>
+    public Worked SpanInLeaf => OfPair?.Width ?? Span;
+
+    /// <summary>Of the whole curve, above the spring line.</summary>
+    public Worked WholeRise => OfPair?.Rise ?? Rise;
 }
+
+/// <summary>The part of an arch across a pair that lies in one leaf, from the hinge stile's sight line to the meeting stile's.</summary>
+/// <param name="Rise">Of the whole curve.</param>
+/// <param name="Width">Between the sight lines of the leaf.</param>
+/// <param name="Meeting">The side of the leaf where it meets the other.</param>
+/// <param name="IsMirrored">Whether the other leaf's part is its mirror image, so that one hard pattern, turned over, serves both.</param>
+public sealed record PairPart(Worked Rise, Worked Width, Side Meeting, bool IsMirrored);
 
 /// <summary>One piece of wood, sheet or glass of a leaf.</summary>
 /// <param name="Path">Opening, leaf and part, such as <c>hall-lower/leaf.left/rail.top</c>.</param>

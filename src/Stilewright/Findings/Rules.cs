@@ -152,6 +152,12 @@ public static class Rules
     public static Rule NoPatternFits { get; } = new("arch.no-pattern-fits", Caution,
         "The rack has hard patterns of an arch's family, and none serves this span", "Make the door as wide as a pattern serves, or make a pattern", Source.Shop);
 
+    public static Rule ArchNeedsPair { get; } = new("arch.no-pair", CannotBuild,
+        "An arch is to run across a pair, and the leaves are no pair of one design hinged on its outer sides", "Let each leaf have its own arch, or make a pair", Geometry);
+
+    public static Rule ArchOnOneLeaf { get; } = new("arch.one-leaf", Note,
+        "An arch is to run across a pair, and the front has one leaf", "Look at its rise over the narrower span", Geometry);
+
     public static Rule MidStileUnderArch { get; } = new("arch.mid-stile", CannotBuild,
         "A mid stile meets an arched rail where it is not straight", "Give each light its own arch, or move the mid stile under a straight shoulder", Geometry);
 
@@ -225,7 +231,7 @@ public static class Rules
         WallClearance, OutOfLine, ColumnNotMeasured, ToeNotchCovered, LipCoversNothing, NothingLeft, BankTooTall,
         HingedToNothing, NoGapInPair, DesignMissing, NarrowerThanFrame, LightTooSmall, DrawerTooLow, DrawerMadeSlab,
         StilesWithoutHand, MidRailMisplaced, NoSuchLight, WideUndivided, TallUndivided, UnequalTrim, UnequalMitre,
-        ArchOnMitre, ArchTooHigh, ArchCannotBeDrawn, CrownThin, ShortGrain, InsideRadius, RaiseClosesToPoint, FlankBottoms, BlankWiderThanStock, PatternFits, NoPatternFits, MidStileUnderArch, CopeTooLong, JointTooLong, StockOutsideCutters, NoRaise, FinalTooThin,
+        ArchOnMitre, ArchTooHigh, ArchCannotBeDrawn, CrownThin, ShortGrain, InsideRadius, RaiseClosesToPoint, FlankBottoms, BlankWiderThanStock, PatternFits, NoPatternFits, ArchNeedsPair, ArchOnOneLeaf, MidStileUnderArch, CopeTooLong, JointTooLong, StockOutsideCutters, NoRaise, FinalTooThin,
         ShortForCoping, ShortForSticking, ShortForMachine, NarrowForMachine, ShortForRaising,
         WiderThanMachine, WiderThanPractice, NoField, NoClearance, ClearanceFillsGroove, NoSafetyGlazing, EndNotched, AcceptedNothing,
     ];

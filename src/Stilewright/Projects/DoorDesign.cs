@@ -122,6 +122,15 @@ public sealed record ArcStep(
     [Meaning("Where it ends, from the left sight line"), Label("end, across"), Between(0, 240)] LengthEntry X,
     [Meaning("Where it ends, above the spring line"), Label("end, above"), Between(0, 60)] LengthEntry Y) : CurveStep;
 
+public enum PairCrown
+{
+    [Meaning("One crown in the middle of the span; where both leaves are of one width, over the gap")]
+    MiddleOfPair,
+
+    [Meaning("A crown at the sight line of each meeting stile, so that each leaf shows a whole half")]
+    EachMeetingStile,
+}
+
 [Meaning("The arch of a rail's inner edge, over the span between sight lines")]
 public sealed record Arch(
     ArchFamily Family,
@@ -129,7 +138,8 @@ public sealed record Arch(
     [Meaning("Straight shoulder at each end"), Between(0, 60)] LengthEntry? Shoulder = null,
     [Meaning("Whether each light has an arch of its own where mid stiles divide the row"), Label("an arch for each light")] bool PerLight = false,
     [Meaning("Radii of a cathedral or double curve; absent, one to one"), Label("reverse arcs to crown")] ArcRatio? ReverseToCrown = null,
-    [Label("steps of the curve"), Meaning("Steps of a drawn curve, from the left sight line at the spring line to the right")] IReadOnlyList<CurveStep>? Curve = null)
+    [Label("steps of the curve"), Meaning("Steps of a drawn curve, from the left sight line at the spring line to the right; a leaf hinged on the right has it mirrored")] IReadOnlyList<CurveStep>? Curve = null,
+    [Meaning("Makes it one arch across the leaves of a pair, from hinge stile to hinge stile, and says where its crown is; absent, each leaf has its own"), Label("across the pair")] PairCrown? AcrossPair = null)
 {
     public IReadOnlyList<CurveStep>? Curve { get; init; } = Curve ?? [];
 }

@@ -15,6 +15,7 @@ public static class NamedFigures
         ("shoulder", part.Shoulder),
         ("span", part.Arch?.Span),
         ("rise", part.Arch?.Rise),
+        ("whole-rise", part.Arch?.OfPair?.Rise),
         ("arch-shoulder", part.Arch?.Shoulder),
         ("clamps-width", part.GlueUp.Width),
         ("clamps-length", part.GlueUp.Length),

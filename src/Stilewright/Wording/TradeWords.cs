@@ -60,10 +60,11 @@ public sealed class TradeWords(LengthFormat format)
         List<string> words = [.. part.Work.Select(work => Words(work))];
         if (part.Arch is { } arch)
         {
-            words.Add($"{Words(arch.Family)} arch {Of(arch.Rise)} high over {Of(arch.Span)}"
+            words.Add($"{Words(arch.Family)} arch {(arch.OfPair is null ? "" : "across the pair ")}{Of(arch.WholeRise)} high over {Of(arch.Span)}"
                 + (arch.Shoulder is { } shoulder && !shoulder.Amount.IsZero ? $", shoulders {Of(shoulder)}" : "")
                 + (arch.ReverseToCrown == Fraction.One ? "" : $", reverse to crown {arch.ReverseToCrown.Numerator} : {arch.ReverseToCrown.Denominator}")
-                + (arch.Repeats > 1 ? $", {arch.Repeats} times" : ""));
+                + (arch.Repeats > 1 ? $", {arch.Repeats} times" : "")
+                + (arch.OfPair is null ? "" : $", {Of(arch.Rise)} high in this leaf"));
         }
 
         if (part.Hand is { } hand)

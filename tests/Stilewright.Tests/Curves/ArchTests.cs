@@ -186,21 +186,25 @@ public class ArchTests
     {
         var sizes = new ArchSizes(24, 3);
         var whole = Shapes.Drawn(ArchFamilies.Eyebrow(sizes));
-        var pair = Assert.IsType<PairResult.Drawn>(PairArch.Draw(ArchFamily.Eyebrow, sizes, 0.125, 2.25, PairCrown.MiddleOfGap)).Arch;
-        Assert.Equal(-2.3125, pair.Left.Chain.End.X, 10);
-        Assert.Equal(whole.Chain.CrossingsWithLine(new(-2.3125, 0), new(0, 1))[0].Place.Y, pair.RiseAtMeeting, 10);
-        Assert.Equal(2.3125, pair.Right.Chain.Start.X, 10);
-        Assert.Equal(12, pair.Right.Chain.End.X, 10);
-        Assert.True(Apart(pair.Right.Mirrored().Chain, pair.Left.Chain) < 1e-9);
+        var (left, right) = (PairArch.LeftPart(whole, 12 - 2.3125), PairArch.RightPart(whole, 12 - 2.3125));
+        Assert.Equal((-9.6875 / 2, 9.6875 / 2), (left.Chain.Start.X, left.Chain.End.X));
+        // R = 24² / 24 + 1 1/2 = 25 1/2, and the curve lies √(25 1/2² − 2 5/16²) − 22 1/2 over the spring line there.
+        Assert.Equal(Math.Sqrt((25.5 * 25.5) - (2.3125 * 2.3125)) - 22.5, left.Chain.End.Y, 10);
+        Assert.True(Apart(right.Mirrored().Chain, left.Chain) < 1e-9);
+        Assert.True(Apart(left.Chain.Translated(new((9.6875 / 2) - 12, 0)), whole.Chain.Part(0, whole.Chain.CrossingsWithLine(new(-2.3125, 0), new(0, 1))[0].OnFirst)) < 1e-9);
 
-        var crowned = Assert.IsType<PairResult.Drawn>(PairArch.Draw(ArchFamily.Cathedral, sizes with { Shoulder = 1 }, 0.125, 2.25, PairCrown.EachMeetingStile)).Arch;
-        Assert.Equal(3, crowned.RiseAtMeeting, 10);
-        Assert.True(crowned.Left.Chain.Start.DistanceTo(new(-12, 0)) < 1e-9);
-        Assert.Equal(-2.3125, crowned.Left.Chain.End.X, 10);
-        Assert.True((crowned.Left.Chain.DirectionAt(crowned.Left.Chain.Length) - new CurvePoint(1, 0)).Length < 1e-9);
+        // Cut at its crown, a cathedral ends level; cut in its shoulder, it is straight; at its width, it is whole.
+        var crowned = Shapes.Drawn(ArchFamilies.Cathedral(sizes with { Shoulder = 1 }));
+        var half = PairArch.LeftPart(crowned, 12);
+        Assert.Equal(3, half.Chain.End.Y, 10);
+        Assert.True((half.Chain.DirectionAt(half.Chain.Length) - new CurvePoint(1, 0)).Length < 1e-9);
+        Assert.Single(PairArch.LeftPart(crowned, 0.75).Chain.Segments);
+        Assert.Equal(crowned.Chain.Length, PairArch.RightPart(crowned, 24).Chain.Length, 9);
 
-        var refused = Assert.IsType<PairResult.Refused>(PairArch.Draw(ArchFamily.Eyebrow, new(4, 1), 0.125, 2.25, PairCrown.MiddleOfGap));
-        Assert.Equal(new(ArchMeasure.StileWidth, LimitSide.AtMost, 1.9375), refused.Limit);
+        // Up to its step, a stepped arch is straight.
+        var stepped = Shapes.Drawn(ArchFamilies.Stepped(sizes with { Shoulder = 1 }));
+        Assert.Equal(0, PairArch.LeftPart(stepped, 1).Chain.Box.Top);
+        Assert.Equal([new CurvePoint(1 - 5.0, 0), new(1 - 5.0, 1.5)], PairArch.LeftPart(stepped, 10).Corners);
     }
 
     private static double Apart(Chain one, Chain other) => Enumerable.Range(0, 201)

@@ -94,7 +94,8 @@ internal sealed class CourseMaker(IReadOnlyList<int> choices, LengthUnit written
         var midRails = !OneIn(2) ? null : OneIn(2) ? new MidRails(1 + Choose(2), OneIn(2) ? Between(20, 40) : null, [])
             : new(null, null, [new(Between(96, 160), OneOf(Enum.GetValues<MeasuredTo>()), OneIn(2) ? Between(20, 40) : null)]);
         IReadOnlyList<MidStileRow> midStiles = OneIn(3) ? [new(1, 1 + Choose(2), OneIn(2) ? Between(16, 32) : null)] : [];
-        Arch? Arch() => mitred || !OneIn(3) ? null : OneIn(5) ? new(ArchFamily.HalfRound)
+        Arch? Arch() => Curve() is { } arch ? OneIn(3) ? arch with { PerLight = false, AcrossPair = OneOf(Enum.GetValues<PairCrown>()) } : arch : null;
+        Arch? Curve() => mitred || !OneIn(3) ? null : OneIn(5) ? new(ArchFamily.HalfRound)
             : OneIn(5) ? new(ArchFamily.DoubleCurve, Between(8, 40), null, OneIn(2), new(1 + Choose(3), 1 + Choose(3)))
             : new(OneOf(ArchFamily.Eyebrow, ArchFamily.Stepped, ArchFamily.Cathedral, ArchFamily.Pointed), Between(8, 80), OneIn(3) ? Between(4, 16) : null, OneIn(2));
         return new(id, $"Design {id}", construction, "red oak", OneOf("four-quarter", standard.Unit == LengthUnit.Inch ? "full-four-quarter" : "four-quarter"),

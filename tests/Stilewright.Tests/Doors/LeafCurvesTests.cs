@@ -110,7 +110,7 @@ public class LeafCurvesTests
     {
         var random = new Random(41);
         HashSet<ArchFamily> families = [];
-        var (onArches, several) = (0, 0);
+        var (onArches, several, ofPairs) = (0, 0, 0);
         for (var i = 0; i < 600; i++)
         {
             var (course, standard) = new CourseMaker([.. Enumerable.Range(0, 240).Select(_ => random.Next(10_000))]).Make();
@@ -124,6 +124,7 @@ public class LeafCurvesTests
                 {
                     families.Add(curve.Rail.Arch!.Family);
                     several += curve.Rail.Arch.Repeats > 1 ? 1 : 0;
+                    ofPairs += curve.Rail.Arch.OfPair is null ? 0 : 1;
                     RailFits(curve);
                 }
 
@@ -134,14 +135,82 @@ public class LeafCurvesTests
 
         // A drawn curve fits one span only, which chance does not find.
         Assert.Equal(Enum.GetValues<ArchFamily>().Except([ArchFamily.Drawn]), families.Order());
-        Assert.True(onArches > 5000 && several > 10, $"{onArches} places on arches, {several} rails with several arches");
+        Assert.True(onArches > 5000 && several > 10 && ofPairs > 10,
+            $"{onArches} places on arches, {several} rails with several arches, {ofPairs} across pairs");
+    }
+
+    // Both leaves show parts of one curve, whatever their widths; where each has its crown at the meeting stile, they end level.
+    [Fact]
+    public void Curves_across_pairs_made_by_chance_run_on_from_leaf_to_leaf()
+    {
+        var random = new Random(42);
+        Dictionary<(ArchFamily, PairCrown), int> found = [];
+        var (onArches, unequal) = (0, 0);
+        for (var i = 0; i < 900; i++)
+        {
+            var family = (ArchFamily)random.Next((int)ArchFamily.Drawn);
+            var crown = (PairCrown)random.Next(2);
+            Arch arch = new(family, family == ArchFamily.HalfRound ? null : Sixteenths(8, 80),
+                family is not (ArchFamily.DoubleCurve or ArchFamily.HalfRound) && (family == ArchFamily.Stepped || random.Next(2) == 0) ? Sixteenths(8, 64) : null,
+                ReverseToCrown: family is ArchFamily.Cathedral or ArchFamily.DoubleCurve ? new(random.Next(1, 4), random.Next(1, 4)) : null, AcrossPair: crown);
+            var isTop = random.Next(3) > 0;
+            var design = Design() with
+            {
+                TopArch = isTop ? arch : null, BottomArch = isTop ? null : arch,
+                Stiles = random.Next(2) == 0 ? null : new(null, Sixteenths(30, 48), Sixteenths(24, 48)),
+                Panel = new(PanelKind.FlatSheet, Stock: "ply"),
+            };
+            var width = random.Next(2) == 0 ? null : (LengthEntry?)Sixteenths(14 * 16, 30 * 16);
+            var breakdown = Break(Course(design, SettingValues.None, Opening("40", "44",
+                new DoorFilling(Mount.Overlay, [Leaf(HingeSide.Left) with { Width = width }, Leaf(HingeSide.Right)], "plain") { Lapped = random.Next(5) == 0 })));
+            if (breakdown.Leaves.Any(leaf => leaf.IsWithheld))
+                continue;
+            found[(family, crown)] = found.GetValueOrDefault((family, crown)) + 1;
+            unequal += width is null ? 0 : 1;
+            var drawn = breakdown.Leaves.Select(leaf => (Leaf: leaf, Curves: LeafCurves.Of(leaf, CopeAndStick))).ToList();
+            foreach (var (leaf, curves) in drawn)
+            {
+                RailFits(Assert.Single(curves.Rails));
+                onArches += PanelFits(Assert.Single(curves.Panels));
+                Assert.All(leaf.CheckSums, sum => Assert.True(sum.Holds));
+            }
+
+            var (left, right) = (drawn[0].Curves.Rails[0], drawn[1].Curves.Rails[0]);
+            Assert.Equal(left.Spring, right.Spring);
+            Assert.Equal(left.Rail.Finished.Width.Amount.ToDouble(), right.Rail.Finished.Width.Amount.ToDouble(), Tolerance);
+            if (crown == PairCrown.EachMeetingStile)
+            {
+                // Half-rounds of unequal leaves rise unequally.
+                if (family != ArchFamily.HalfRound)
+                    Assert.Equal(left.Sight.End.Y, right.Sight.Start.Y, Tolerance);
+                continue;
+            }
+
+            var shape = left.Rail.Arch!;
+            var whole = Assert.IsType<ArchResult.Drawn>(ArchFamilies.Draw(family, new(Inches(shape.Span.Length), Inches(shape.WholeRise.Length), Inches(shape.Shoulder?.Length ?? default))
+            {
+                ReverseToCrown = shape.ReverseToCrown.ToDouble(),
+            })).Curve.Chain;
+            Assert.Equal(shape.Span.Amount, right.Rail.Arch!.Span.Amount);
+            var placed = (isTop ? whole : whole.TurnedOver()).Translated(new(left.Sight.Start.X - whole.Start.X, Inches(left.Spring)));
+            Assert.Equal(placed.End.X, right.Sight.End.X + Inches(drawn[1].Leaf.Place.X - drawn[0].Leaf.Place.X), Tolerance);
+            foreach (var sight in new[] { left.Sight, right.Sight.Translated(new(Inches(drawn[1].Leaf.Place.X - drawn[0].Leaf.Place.X), 0)) })
+                Assert.All(Enumerable.Range(0, 41), k => Assert.InRange(placed.ClosestTo(sight.PointAt(sight.Length * k / 40)).Distance, 0, Tolerance));
+        }
+
+        Assert.Equal(2 * (int)ArchFamily.Drawn, found.Count);
+        Assert.True(found.Values.Min() > 5 && onArches > 5000 && unequal > 100, $"{string.Join(", ", found)}, {onArches} places, {unequal} unequal");
+
+        LengthEntry Sixteenths(int from, int to) => In($"{random.Next(from, to)}/16");
     }
 
     private static void RailFits(RailCurve curve)
     {
         var (seen, whole) = (curve.Rail.VisibleBounds, curve.Rail.Outline);
-        IsAt(Inches(seen.X), Inches(curve.Spring), curve.Sight.Start);
-        IsAt(Inches(seen.Right), Inches(curve.Spring), curve.Sight.End);
+        // Across a pair, the curve springs at the hinge stile alone.
+        var meeting = curve.Rail.Arch!.OfPair?.Meeting;
+        IsAt(Inches(seen.X), meeting == Side.Left ? curve.Sight.Start.Y : Inches(curve.Spring), curve.Sight.Start);
+        IsAt(Inches(seen.Right), meeting == Side.Right ? curve.Sight.End.Y : Inches(curve.Spring), curve.Sight.End);
         var isTop = curve.Crown > curve.Spring;
         Assert.Equal(Inches(isTop ? seen.Y : seen.Top), isTop ? curve.Sight.Box.Top : curve.Sight.Box.Bottom, Tolerance);
         IsBox(whole, curve.Outline.Box);

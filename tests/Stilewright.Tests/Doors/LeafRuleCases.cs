@@ -48,6 +48,21 @@ internal static class LeafRuleCases
             () => Door("15", "24", Mitred, (Settings.TrimWidth, "5/32")), () => Door("15", "24", Mitred)),
         new(Rules.UnequalMitre, Caution, "hole/leaf", ["2 1/4 in, 2 1/4 in, 2 9/32 in and 2 9/32 in"],
             () => Door("15", "24", Mitred with { TopRail = In("2 9/32"), BottomRail = In("2 9/32") }), () => Door("15", "24", Mitred)),
+        new(Rules.ArchNeedsPair, CannotBuild, "hole/leaf.left", ["runs across a pair", "this front has 3 leaves"],
+            () => Fronts(Across, HingeSide.Left, HingeSide.None, HingeSide.Right), () => Fronts(Plain with { TopArch = Eyebrow("2") }, HingeSide.Left, HingeSide.None, HingeSide.Right)),
+        new(Rules.ArchNeedsPair, CannotBuild, "hole/leaf.left", ["hinged on its outer sides"],
+            () => Fronts(Across, HingeSide.Top, HingeSide.Top), () => Fronts(Across, HingeSide.Left, HingeSide.Right), "hinges"),
+        new(Rules.ArchNeedsPair, CannotBuild, "hole/leaf.left", ["two designs, plain and other"], () => TwoDesigns("other"), () => TwoDesigns("plain"), "two designs"),
+        new(Rules.ArchOnOneLeaf, Note, "hole/leaf", ["has one leaf"], () => Fronts(Across, HingeSide.Left), () => Fronts(Across, HingeSide.Left, HingeSide.Right)),
+        new(Rules.ArchOnOneLeaf, Note, "hole/front.1", ["has one leaf"],
+            () => Break(Course(Across, SettingValues.None, Opening("24", "12", new DrawerFilling(Mount.Overlay, "plain")))), () => Fronts(Across, HingeSide.Left, HingeSide.Right), "drawer front"),
+        // 40 + 2 × 3/8 in two leaves of 20 5/16: each clear by 15 13/16, and shoulders as long as that leave nothing in either.
+        new(Rules.ArchCannotBeDrawn, CannotBuild, "hole/leaf.left", ["does not rise in this leaf"],
+            () => Fronts(AcrossWith("15 13/16"), HingeSide.Left, HingeSide.Right), () => Fronts(AcrossWith("15 3/4"), HingeSide.Left, HingeSide.Right), "across a pair"),
+        // 40 3/4 − 4 1/2 = 36 1/4, half of which is 18 1/8.
+        new(Rules.ArchTooHigh, CannotBuild, "hole/leaf.left", ["of the pair", "rise at most 18 1/8 in"],
+            () => Fronts(Across with { TopArch = Eyebrow("18 5/32") with { AcrossPair = PairCrown.MiddleOfPair } }, HingeSide.Left, HingeSide.Right),
+            () => Fronts(Across with { TopArch = Eyebrow("18 1/8") with { AcrossPair = PairCrown.MiddleOfPair } }, HingeSide.Left, HingeSide.Right), "across a pair"),
         new(Rules.ArchOnMitre, CannotBuild, "hole/leaf", ["cannot take an arch"], () => Door("15", "24", Mitred with { TopArch = Eyebrow("2") }), () => Door("15", "24", Mitred)),
         // The span is 15 − 4 1/2 = 10 1/2; one arc rises at most half of it.
         new(Rules.ArchTooHigh, CannotBuild, "hole/leaf", ["rises 5 9/32 in over a span of 10 1/2 in", "at most 5 1/4 in"],
@@ -148,6 +163,19 @@ internal static class LeafRuleCases
 
     private static Breakdown Handless(string pull) => Break(Course(Plain with { Stiles = new(null, In("2 1/4"), In(pull)) }, SettingValues.None,
         Opening("15", "24", Single(HingeSide.None))));
+
+    private static DoorDesign Across => Plain with { TopArch = Eyebrow("2") with { AcrossPair = PairCrown.MiddleOfPair } };
+
+    private static DoorDesign AcrossWith(string shoulder) => Plain with { TopArch = new(ArchFamily.Cathedral, In("1/2"), In(shoulder), AcrossPair: PairCrown.MiddleOfPair) };
+
+    private static Breakdown Fronts(DoorDesign design, params HingeSide[] hinges) =>
+        Break(Course(design, SettingValues.None, Opening("40", "30", new DoorFilling(Mount.Overlay, [.. hinges.Select(Leaf)], "plain"))));
+
+    private static Breakdown TwoDesigns(string design)
+    {
+        var course = Course(Across, SettingValues.None, Opening("40", "30", new DoorFilling(Mount.Overlay, [Leaf(HingeSide.Left) with { Design = "plain" }, Leaf(HingeSide.Right) with { Design = design }], "plain")));
+        return Break(course with { Designs = [Across, Across with { Id = "other" }] });
+    }
 
     private static Breakdown BothArched(string rise) => Door("15", "10", Plain with { TopArch = Eyebrow(rise), BottomArch = Eyebrow(rise), Panel = new(PanelKind.Open) });
 

@@ -45,6 +45,8 @@ public class PropertyTests
                     seen.UnionWith([$"{design.Construction}", $"{front.Mount}", $"{leaf.Hinge}", $"{front.Leaves.Count} leaves", $"drawer {leaf.IsDrawerFront}", standard.Id]);
                     seen.UnionWith(leaf.Parts.Select(part => $"{part.Kind}"));
                     seen.UnionWith(leaf.Parts.Where(part => part.Arch is not null).Select(part => $"{part.Arch!.Family}"));
+                    if (leaf.Parts.Any(part => part.Arch?.OfPair is not null))
+                        seen.Add("across a pair");
                     if (design.Panel is { } panel)
                         seen.Add($"{panel.Kind}");
                 }
@@ -54,7 +56,7 @@ public class PropertyTests
         string[] wanted =
         [
             .. Enum.GetNames<Construction>(), .. Enum.GetNames<Mount>(), .. Enum.GetNames<HingeSide>(), .. Enum.GetNames<PartKind>(), .. Enum.GetNames<PanelKind>(),
-            .. Enum.GetNames<ArchFamily>().Except([nameof(ArchFamily.Drawn)]), "1 leaves", "2 leaves", "3 leaves", "4 leaves", "5 leaves", "drawer True", "drawer False", "inch", "millimetre",
+            .. Enum.GetNames<ArchFamily>().Except([nameof(ArchFamily.Drawn)]), "across a pair", "1 leaves", "2 leaves", "3 leaves", "4 leaves", "5 leaves", "drawer True", "drawer False", "inch", "millimetre",
         ];
         Assert.Empty(wanted.Except(seen));
     }
@@ -376,7 +378,7 @@ public class PropertyTests
         [
             part.Material, part.Stock, part.Kind is PartKind.Panel or PartKind.Glass or PartKind.Slab ? part.Kind : "member", part.Hand, part.FaceDown, part.Shoulder?.Amount,
             .. new[] { part.Arch, part.TopArch, part.BottomArch }.Select(arch =>
-                (object?)(arch is null ? null : (arch.Family, arch.Span.Amount, arch.Rise.Amount, arch.Shoulder?.Amount, arch.Repeats, arch.ReverseToCrown))),
+                (object?)(arch is null ? null : (arch.Family, arch.Span.Amount, arch.Rise.Amount, arch.Shoulder?.Amount, arch.Repeats, arch.ReverseToCrown, arch.OfPair?.Rise.Amount, arch.OfPair?.Width.Amount))),
             .. part.Work.Order().Cast<object>(), .. part.Quantities.Select(quantity => (object)quantity.Amount),
         ]);
 
