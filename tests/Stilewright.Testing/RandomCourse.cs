@@ -277,6 +277,13 @@ public sealed class RandomCourse
 
     private Arch MakeArch()
     {
+        var arch = MakeCurve();
+        return arch.PerLight || !Chance(30) ? arch
+            : arch with { AcrossPair = arch.Family == ArchFamily.Drawn ? PairCrown.MiddleOfPair : Pick<PairCrown>() };
+    }
+
+    private Arch MakeCurve()
+    {
         var family = Pick<ArchFamily>();
         if (family == ArchFamily.Drawn)
             return new(family, PerLight: Chance(20), Curve: [new LineStep(Exactly(8), Exactly(0)), new ArcStep(Exactly(random.Next(20, 60)), Exactly(random.Next(6, 12)), Exactly(96), Exactly(0))]);

@@ -54,6 +54,6 @@ internal static class ArchedParts
     private static IEnumerable<string> Shape(Part part, TradeWords words)
     {
         var arch = part.Arch ?? part.TopArch ?? part.BottomArch;
-        return [arch is null ? "" : TradeWords.Words(arch.Family), words.Of(arch?.Span), words.Of(arch?.Rise)];
+        return [arch is null ? "" : $"{TradeWords.Words(arch.Family)}{(arch.OfPair is null ? "" : ", across the pair")}", words.Of(arch?.Span), words.Of(arch?.WholeRise)];
     }
 }

@@ -222,7 +222,7 @@ internal sealed class PartDrawing
         var named = rise with { Word = "rise" };
         var isRoomy = TextWidth(named, format) + 2 * BesideLine <= Math.Abs(crown - spring);
         yield return new(Side.Right, [new(crown, outer, narrowest) { Path = part.Path }, isRoomy ? named : rise]);
-        if (arch.Repeats == 1 && ShoulderSpan() is not null && part.Shoulder!.Length == arch.Span.Length)
+        if (arch.Repeats == 1 && ShoulderSpan() is not null && part.Shoulder!.Length == arch.SpanInLeaf.Length)
             yield break;
         List<Span> spans = [];
         LightCurve? before = null;
@@ -231,7 +231,7 @@ internal sealed class PartDrawing
             var box = Box(light.Box);
             if (before is not null)
                 spans.Add(new(Box(before.Box).Right, box.Left, light.Box.X - before.Box.Right));
-            spans.Add(new(box.Left, box.Right, light.Box.Width) { Path = part.Path, Word = arch.Repeats == 1 && spans.Count == 0 ? "span" : null });
+            spans.Add(new(box.Left, box.Right, light.Box.Width) { Path = part.Path, Word = arch.Repeats == 1 && arch.OfPair is null && spans.Count == 0 ? "span" : null });
             before = light;
         }
 
@@ -324,7 +324,7 @@ internal sealed class PartDrawing
             rows.Add(new(Side.Bottom,
             [
                 new(finished.Left, from, tongue) { Path = part.Path },
-                new(from, to, part.Shoulder.Length) { Path = part.Path, Word = rail is not null && part.Arch!.Span.Length == part.Shoulder.Length ? "span, shoulder to shoulder" : "shoulder to shoulder" },
+                new(from, to, part.Shoulder.Length) { Path = part.Path, Word = rail is not null && part.Arch is { OfPair: null } && part.Arch.Span.Length == part.Shoulder.Length ? "span, shoulder to shoulder" : "shoulder to shoulder" },
                 new(to, finished.Right, tongue) { Path = part.Path },
             ]));
         }
@@ -349,6 +349,8 @@ internal sealed class PartDrawing
     }
 
     private string ArchWords() => rail is null || part.Arch is not { } arch ? ""
+        : arch.OfPair is not null
+            ? $" Its part of the arch across the pair, {TradeWords.Words(arch.Family)} {format.PrintWithUnit(arch.WholeRise.Length)} high over {format.PrintWithUnit(arch.Span.Length)}, rises {WorkedText.Figure(arch.Rise, format)} in this leaf."
         : $" Its arch, {TradeWords.Words(arch.Family)}, rises {format.PrintWithUnit(arch.Rise.Length)} over a span of {format.PrintWithUnit(arch.Span.Length)}{(arch.Repeats > 1 ? ", once over each light" : "")}.";
 
     private string Describe()

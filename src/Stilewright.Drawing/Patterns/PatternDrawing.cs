@@ -134,7 +134,7 @@ internal sealed class PatternDrawing
         var wood = PaperBox.Between(new(left, crown), new(right, outer)).Grown(-AroundText);
         Label(wood, isGrainUpright: false, "");
         var dimension = outer + outwards * BesidePart;
-        var crosses = Overall(new(left, dimension), new(right, dimension), part.VisibleBounds.Width, $"span {words.Of(part.VisibleBounds.Width)} between the crosses");
+        var crosses = Overall(new(left, dimension), new(right, dimension), part.VisibleBounds.Width, $"{(Arch.OfPair is null ? "span " : "")}{words.Of(part.VisibleBounds.Width)} between the crosses");
         blocks.AddRange(trammels.Select((_, i) => Table(trammels, i, reach, hollow.With(blank).Width)));
         return Finish(trammels, part.VisibleBounds.Width, crosses, Place(hollow.With(blank)), "");
     }
@@ -341,7 +341,8 @@ internal sealed class PatternDrawing
     {
         var arch = Arch;
         var shoulder = arch.Shoulder is { } straight && !straight.Amount.IsZero ? $", shoulders {words.Of(straight)}" : "";
-        return $"{TradeWords.Words(arch.Family)}, span {words.Of(arch.Span)}, rise {words.Of(arch.Rise)}{shoulder}, in {words.Unit}";
+        var inLeaf = arch.OfPair is null ? "" : $"; in this leaf rise {words.Of(arch.Rise)} over {words.Of(arch.SpanInLeaf)}";
+        return $"{TradeWords.Words(arch.Family)}{(arch.OfPair is null ? "" : " across the pair")}, span {words.Of(arch.Span)}, rise {words.Of(arch.WholeRise)}{shoulder}{inLeaf}, in {words.Unit}";
     }
 
     // Beside the centre line, the label as large as there is room, and the grain on the other side.
@@ -399,6 +400,8 @@ internal sealed class PatternDrawing
 
         if (more.Length > 0)
             yield return (more, TextStyle.Body);
+        if (Arch.OfPair is { } pair)
+            yield return (pair.IsMirrored ? "Turned over, it serves the other leaf of the pair." : "The other leaf of the pair needs a pattern of its own.", TextStyle.Body);
         yield return ($"This side up: show face, as seen from the front. Revision {facts.Revision}", TextStyle.Body);
     }
 
