@@ -53,6 +53,7 @@ public class ArchFigureTests
                 Follows(First(scene), rail.Outline, InPart(rail.Rail, isTurned: false));
                 Assert.Contains(Drawn.Marks(scene), mark => mark.Value == rail.Rail.Arch!.Rise.Length && mark.From.X == mark.To.X);
                 Assert.True(Drawn.Lines(scene, LineStyle.Centre).Count() >= 2);
+                Assert.All(Drawn.Lines(scene, LineStyle.Centre), line => Assert.Equal(0, Math.Min(line.Bounds.Width, line.Bounds.Height), Tolerance));
             }
 
             foreach (var panel in drawn.Detail.Curves.Panels)

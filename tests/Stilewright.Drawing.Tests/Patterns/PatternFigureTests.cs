@@ -169,6 +169,28 @@ public sealed class PatternFigureTests : IDisposable
         Assert.Equal((was.Width * 1.01, was.Height * 0.99), (now.Width, now.Height), (one, other) => Math.Abs(one.Item1 - other.Item1) + Math.Abs(one.Item2 - other.Item2) < 1e-4);
     }
 
+    [Fact]
+    public void A_pattern_of_a_pair_says_that_it_serves_the_other_leaf_turned_over_and_does()
+    {
+        var pair = PatternSamples.Sample.Where(each => (each.Pattern.Part.Arch ?? each.Pattern.Part.TopArch)?.OfPair is not null).Select(each => each.Pattern).ToList();
+        Assert.Equal(["5·2L·TR", "5·2L·P", "5·2R·TR", "5·2R·P"], pair.Select(pattern => pattern.Part.Label));
+        Assert.All(pair, pattern => Assert.Contains("Turned over, it serves the other leaf", Said(pattern), StringComparison.Ordinal));
+        foreach (var (left, right) in new[] { (pair[0], pair[2]), (pair[1], pair[3]) })
+        {
+            foreach (var (one, other) in left.Lines.Zip(right.Lines))
+            {
+                var mirrored = one.Chain.Mirrored(0);
+                Assert.Equal(one.Name, other.Name);
+                Assert.Equal(mirrored.Length, other.Chain.Length, 1e-9);
+                Assert.All(Enumerable.Range(0, 101), k => Assert.InRange(other.Chain.ClosestTo(mirrored.PointAt(mirrored.Length * k / 100)).Distance, 0, 1e-9));
+            }
+        }
+
+        Assert.All(PatternSamples.Sample.Where(each => !pair.Contains(each.Pattern)), each => Assert.DoesNotContain("other leaf", Said(each.Pattern), StringComparison.Ordinal));
+
+        static string Said(FullSizePattern pattern) => string.Join(' ', Drawn.Texts(pattern.Scene).Select(text => text.Line.Text));
+    }
+
     // Centre to centre the bearing and the cutter are one axis: the pattern's edge is bearing less cutter inside the wood.
     [Theory]
     [InlineData(ArchFamily.Eyebrow, "1/2", "3/8")]
