@@ -120,7 +120,7 @@ public class ArchFigureTests
             {
                 var to = Assert.IsType<ArcTo>(drawn);
                 Near(at(arc.Centre), to.Centre);
-                var middle = new Outline(from, [to], false).Flattened(0.0005);
+                var middle = new Outline(from, [to], false).Flattened(0.0001);
                 Assert.InRange(middle.Min(point => point.DistanceTo(at(arc.PointAt(arc.Length / 2)))), 0, 1);
             }
 

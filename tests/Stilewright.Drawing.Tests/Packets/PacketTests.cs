@@ -148,7 +148,7 @@ public sealed class PacketTests
         LengthEntry In(string text) => new(text, LengthReader.ReadOwn(text, LengthUnit.Inch));
         var rack = ShippedStandards.Inch with
         {
-            Patterns = [new("low", "Low crown of the rack", ArchFamily.Cathedral, In("1 3/4"), In("8"), In("13 5/8"), In("3/4"), "birch plywood")],
+            Patterns = [new("low", "Low crown of the rack", ArchFamily.Cathedral, In("1 3/4"), In("8"), In("13 5/8"), In("3/4"), Source: "birch plywood")],
         };
         var text = TextOf(Sheets(Breakdown.Of(Sample(), rack), Paper.Letter).Where(sheet => sheet.Scene.Title.EndsWith(": standard in force", StringComparison.Ordinal)));
         Assert.All(["Hard patterns", "Low crown of the rack", "cathedral", "13 5/8", "source: birch plywood"], words => Assert.Contains(Plain(words), text, StringComparison.Ordinal));
