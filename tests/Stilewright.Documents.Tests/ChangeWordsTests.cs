@@ -142,7 +142,7 @@ public class ChangeWordsTests
     {
         if (type.IsGenericType)
             Collect(type.GetGenericArguments()[0], records);
-        foreach (var one in type.GetCustomAttributes<CaseAttribute>())
+        foreach (var one in type.GetCustomAttributes<CaseAttribute>(inherit: false))
             Collect(one.Type, records);
         if (!type.IsClass || type.IsAbstract || type.Assembly != typeof(Course).Assembly || type == typeof(SettingValues) || !records.Add(type))
             return;

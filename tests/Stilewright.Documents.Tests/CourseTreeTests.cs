@@ -61,7 +61,7 @@ public class CourseTreeTests
     public void References_and_paths_follow_their_records()
     {
         var text = Files.Course.Replace("\"readings\"", "\"beside\": { \"left\": { \"kind\": \"opening\", \"opening\": \"opening-2\", \"member\": \"2\" } }, \"readings\"", StringComparison.Ordinal)
-            .Replace("{ \"id\": \"opening-1\"", "{ \"id\": \"opening-2\", \"readings\": { \"widths\": [\"9\"], \"heights\": [\"9\"] }, \"filling\": { \"kind\": \"drawers\", \"mount\": \"overlay\", \"design\": \"shaker\" } }, { \"id\": \"opening-1\"", StringComparison.Ordinal)
+            .Replace("{ \"id\": \"opening-1\"", "{ \"id\": \"opening-2\", \"readings\": { \"widthTop\": \"9\", \"heightLeft\": \"9\" }, \"filling\": { \"kind\": \"drawers\", \"mount\": \"overlay\", \"design\": \"shaker\" } }, { \"id\": \"opening-1\"", StringComparison.Ordinal)
             .Replace("\"name\": \"Hall cupboard\",", "\"name\": \"Hall cupboard\", \"accepted\": [{ \"rule\": \"machine.short\", \"place\": \"opening-1/leaf.left/rail.top\", \"reason\": \"sled\" }, { \"rule\": \"machine.short\", \"place\": \"opening-10/leaf\", \"reason\": \"sled\" }],", StringComparison.Ordinal);
         var copy = Read(CourseTree.WithFreshIds(JsonNode.Parse(text)!.AsObject(), new FreshIds([], new(7))));
         var openings = copy.Projects[0].Pieces[0].Faces[0].Openings;

@@ -107,13 +107,4 @@ public class ReadingsByNameTests
         Assert.Equal(then.Projects.Select(project => project.Id), now.Projects.Select(project => project.Id));
         Assert.Equal(then.Projects.SelectMany(project => project.Parts), now.Projects.SelectMany(project => project.Parts));
     }
-
-    [Fact]
-    public void The_sample_of_today_is_that_of_version_1_brought_up()
-    {
-        var then = File.ReadAllText(Path.Combine(Files.Root, "tests/Stilewright.Documents.Tests/versions/evening-course-1.json"));
-        var today = File.ReadAllText(Path.Combine(Files.Root, "samples/evening-course.json"));
-        Assert.All(Places, place => Assert.Contains($"\"{place}\"", today, StringComparison.Ordinal));
-        Assert.Equal(DocumentWriter.Write(Files.Read(then)), DocumentWriter.Write(Files.Read(today)));
-    }
 }
