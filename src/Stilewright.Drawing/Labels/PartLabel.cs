@@ -18,6 +18,7 @@ public static class PartLabel
     private const double MostAir = 1.2;
     private const double LeastCode = 3;
     private const double LeastText = 2.2;
+    private const double RoundingMillimetres = 1e-6;
 
     /// <summary>What the QR code says: the part's label with full stops for dots, a space, and the revision.</summary>
     public static string Code(Part part, string revision) => $"{part.Label.Replace('·', '.')} {revision}".ToUpperInvariant();
@@ -87,7 +88,8 @@ public static class PartLabel
         if (line.Width <= width)
             return line;
         line = Typesetter.Set(text, style with { SizeMillimetres = Math.Max(LeastText, style.SizeMillimetres * width / line.Width) });
-        for (var shown = text; line.Width > width && shown.Length > 1;)
+        // A line set to the width exactly may come out longer by a rounding.
+        for (var shown = text; line.Width > width + RoundingMillimetres && shown.Length > 1;)
         {
             shown = shown[..^1].TrimEnd(' ', ',');
             line = Typesetter.Set($"{shown}…", style with { SizeMillimetres = LeastText });
