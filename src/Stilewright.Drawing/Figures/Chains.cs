@@ -11,9 +11,10 @@ namespace Stilewright.Drawing.Figures;
 internal static class Chains
 {
     /// <summary>Chains of a frame with leaves on it.</summary>
-    public static IEnumerable<DimensionRow> Of(FrameFigure frame, IReadOnlyList<SizedLeaf> leaves, View view)
+    /// <param name="faceId">The path of the frame's own width and height.</param>
+    public static IEnumerable<DimensionRow> Of(string faceId, FrameFigure frame, IReadOnlyList<SizedLeaf> leaves, View view)
     {
-        Interval width = new(default, frame.Width, null), height = new(default, frame.Height, null);
+        Interval width = new(default, frame.Width, faceId), height = new(default, frame.Height, faceId);
         Interval[] clearAcross = [], clearUp = [];
         if (frame.Openings.Count > 0)
         {

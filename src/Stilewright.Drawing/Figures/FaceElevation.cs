@@ -54,7 +54,7 @@ public static class FaceElevation
 
         var leaves = fronts.SelectMany(front => front.Leaves).Where(FrontPainter.IsThere).ToList();
         var figure = view.Box(extent);
-        var dimensions = new DimensionPlacer(scale, format, TextStyle.Figure).Place(figure, [.. Chains.Of(frame, leaves, view)]);
+        var dimensions = new DimensionPlacer(scale, format, TextStyle.Figure).Place(figure, [.. Chains.Of(face.Face.Id, frame, leaves, view)]);
         return new([.. nodes, .. dimensions.Marks], dimensions.Bounds);
     }
 

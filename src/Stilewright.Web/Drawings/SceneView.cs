@@ -27,8 +27,8 @@ public sealed class SceneView : ComponentBase
 
     [Parameter] public EventCallback<PickedEventArgs> Picked { get; set; }
 
-    /// <summary>What stands in the place of a dimension's figure, such as a field; null leaves the figure.</summary>
-    [Parameter] public Func<DimensionMark, RenderFragment?>? Entry { get; set; }
+    /// <summary>Whether a field stands in the place of a dimension's figure, where the screen has room for it.</summary>
+    [Parameter] public Func<DimensionMark, bool>? IsEntered { get; set; }
 
     /// <summary>Tells this drawing's clips from those of others on the page.</summary>
     [Parameter] public string Name { get; set; } = "drawing";
@@ -148,15 +148,12 @@ public sealed class SceneView : ComponentBase
     private void Dimension(RenderTreeBuilder page, DimensionMark mark)
     {
         page.OpenElement(40, "g");
-        page.AddAttribute(41, "class", "dimension");
+        page.AddAttribute(41, "class", IsEntered?.Invoke(mark) == true ? "dimension entered" : "dimension");
         if (mark.Path is { } path)
             page.AddAttribute(42, "data-of", path);
         if (mark.Strokes.Count > 0)
             Path(page, LineStyle.Dimension, Tone.None, SvgPath.Of(mark.Strokes), null);
-        if (Entry?.Invoke(mark) is { } entry)
-            page.AddContent(43, entry);
-        else
-            Letters(page, mark.Text);
+        Letters(page, mark.Text);
         page.CloseElement();
     }
 

@@ -9,6 +9,29 @@ export function watchDrawings() {
   document.addEventListener("focusout", event => light(event.target, false));
   document.addEventListener("pointerdown", startPan);
   document.addEventListener("wheel", onWheel, { passive: false });
+  new MutationObserver(changes => {
+    for (const change of changes) {
+      if (change.type === "attributes") place(change.target);
+      else for (const node of change.addedNodes) if (node.nodeType === Node.ELEMENT_NODE) placeWithin(node);
+    }
+  }).observe(document.body, { subtree: true, childList: true, attributes: true, attributeFilter: ["data-at", "data-ratio"] });
+  placeWithin(document.body);
+}
+
+// What follows from a drawing's own measures: its ratio of width to height, and where fields stand on it, in per cent.
+function placeWithin(root) {
+  if (root.matches("[data-at], [data-ratio]")) place(root);
+  root.querySelectorAll("[data-at], [data-ratio]").forEach(place);
+}
+
+function place(element) {
+  if (element.dataset.ratio !== undefined) {
+    element.style.setProperty("--ratio", element.dataset.ratio);
+  } else {
+    const [x, y] = element.dataset.at.split(" ");
+    element.style.left = `${x}%`;
+    element.style.top = `${y}%`;
+  }
 }
 
 function pickable(target) {

@@ -97,6 +97,13 @@ function typed(field) {
   }
   field.dataset.toldDraft = draft.text;
   tell(field, "typed", draft);
+  // The same thing may be entered in two places, beside a drawing and on it.
+  document.querySelectorAll(`[data-field="${CSS.escape(field.dataset.field)}"]`).forEach(other => {
+    if (other === field) return;
+    other.dataset.toldDraft = draft.text;
+    write(other, field.value);
+    other.toggleAttribute("data-draft", field.hasAttribute("data-draft"));
+  });
 }
 
 // The draft in the field, or null where it says what is saved.
