@@ -12,7 +12,8 @@ namespace Stilewright.Web.Desk;
 public sealed record OpenCourse(
     long Key, int Head, bool IsArchived, JsonObject Tree, Course Course, OpenStandard Standard, IReadOnlyList<OpenProject> Projects)
 {
-    private readonly Lazy<Breakdown> whole = new(() => Breakdown.Of(Course, Standard.Standard));
+    private readonly Lazy<Breakdown> whole = new(() => new(
+        Course, Standard.Standard, [.. Projects.Select(project => project.Worked)], [.. Projects.SelectMany(project => project.Breakdown.Findings)]));
 
     /// <summary>The project at a bench; null where the bench is free.</summary>
     public OpenProject? AtBench(int bench) => Projects.FirstOrDefault(project => project.Project.Bench == bench);
@@ -20,6 +21,6 @@ public sealed record OpenCourse(
     /// <summary>The project whose record has the id; null where there is none.</summary>
     public OpenProject? WithId(string id) => Projects.FirstOrDefault(project => project.Project.Id == id);
 
-    /// <summary>All benches together under the newest standard, as for the combined cut list; worked out when first asked for.</summary>
+    /// <summary>All benches together, each under the standard that it follows, as for the combined cut list; worked out when first asked for.</summary>
     public Breakdown Whole => whole.Value;
 }

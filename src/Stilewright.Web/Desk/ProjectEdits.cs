@@ -83,7 +83,8 @@ public static class ProjectEdits
         return space;
     }
 
-    private static IEnumerable<Opening> In(Space space) =>
+    /// <summary>The openings of a space and of what it is divided into.</summary>
+    internal static IEnumerable<Opening> In(Space space) =>
         space.Opening is { } opening ? [opening] : (space.Columns ?? space.Rows)?.Spaces.SelectMany(In) ?? [];
 
     private static Space Within(Space space, IReadOnlyList<int> place, int depth, Func<Space, Space> edit)

@@ -108,7 +108,7 @@ public sealed partial class Workshop(IDbContextFactory<StoreContext> store, Time
                 return new SaveResult.Conflicted(conflicts, head);
             if (pending.Count == 0)
                 return new SaveResult.Saved(head);
-            if (Read(tree, trees, head.Standard) is { Count: > 0 } errors)
+            if (Read(tree, trees, head) is { Count: > 0 } errors)
                 return new SaveResult.Refused(errors);
             await AppendAsync(head.Key, pending, authorId, cause, null, stop);
             var now = await LoadAsync(basedOn.Course.Id, stop);
@@ -121,14 +121,32 @@ public sealed partial class Workshop(IDbContextFactory<StoreContext> store, Time
         }
     }
 
-    // The errors that a merged course would be refused with; none where it is sound.
-    private static IReadOnlyList<DocumentError> Read(JsonObject course, IEnumerable<JsonObject> projects, OpenStandard standard) =>
-        DocumentReader.ReadCourse(BytesOf(CourseTree.Assemble(course, projects))) switch
+    // The errors that a merged course would be refused with; none where it is sound. A project that is kept on a revision of the
+    // standard needs what it names there.
+    private static IReadOnlyList<DocumentError> Read(JsonObject course, IEnumerable<JsonObject> projects, OpenCourse head)
+    {
+        switch (DocumentReader.ReadCourse(BytesOf(CourseTree.Assemble(course, projects))))
         {
-            DocumentResult<Course>.Read read => References.Check(read.Document, standard.Standard),
-            DocumentResult<Course>.Refused refused => refused.Errors,
-            _ => throw new InvalidOperationException("A file is read or refused."),
-        };
+            case DocumentResult<Course>.Read(var read):
+                OpenProject? KeptAs(Project project) => head.WithId(project.Id) is { KeptOnStandard: not null } kept ? kept : null;
+                return
+                [
+                    .. References.Check(read with { Projects = [.. read.Projects.Where(project => KeptAs(project) is null)] }, head.Standard.Standard),
+                    .. from project in read.Projects
+                       let kept = KeptAs(project)
+                       where kept is not null
+                       from error in Lacking(read, project, kept.Standard)
+                       select error with
+                       {
+                           Problem = FormattableString.Invariant($"bench {project.Bench} is kept on revision {kept.KeptOnStandard} of the house standard: {error.Problem}"),
+                       },
+                ];
+            case DocumentResult<Course>.Refused refused:
+                return refused.Errors;
+            default:
+                throw new InvalidOperationException("A file is read or refused.");
+        }
+    }
 
     private static JsonObject Merged(JsonObject head, IReadOnlyList<Change> changes, Type root, List<Conflict> conflicts)
     {

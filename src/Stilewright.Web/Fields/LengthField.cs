@@ -3,16 +3,26 @@ using Stilewright.Projects;
 
 namespace Stilewright.Web.Fields;
 
-/// <summary>A length that is entered on a page: where it lives in the course, and how it is put back.</summary>
-/// <param name="Name">The same on every screen and after a reload, such as <c>hall-doors/readings/widthTop</c>.</param>
-/// <param name="Label">What people call it.</param>
-/// <param name="Get">What the course has; null where nothing is entered.</param>
-/// <param name="Set">The course with another value; null takes it out.</param>
-public sealed record LengthField(string Name, string Label, Func<Course, LengthEntry?> Get, Func<Course, LengthEntry?, Course> Set)
+/// <summary>A length that is entered on a page: where it lives in the document, and how it is put back.</summary>
+/// <inheritdoc cref="Field" path="/param"/>
+/// <param name="Get">What the document has; null where nothing is entered.</param>
+/// <param name="Set">The document with another value; null takes it out.</param>
+public record LengthField<TDocument>(string Name, string Label, Func<TDocument, LengthEntry?> Get, Func<TDocument, LengthEntry?, TDocument> Set)
+    : Field<TDocument>(Name, Label)
 {
-    /// <summary>Whether the field may be left empty.</summary>
-    public bool IsOptional { get; init; } = true;
+    public override string TextIn(TDocument document, FieldText text) => text.Of(Get(document));
 
-    /// <summary>Said in the empty field, such as the value that holds without it.</summary>
-    public string? Otherwise { get; init; }
+    public override FieldReading<TDocument> Read(string typed, FieldText text) => text.Read(typed) switch
+    {
+        ParseResult<LengthEntry>.Parsed(var entry) => new(document => Set(document, entry), null),
+        ParseResult<LengthEntry>.Failed failed => new(null, failed.Message),
+        _ => throw new InvalidOperationException("Text is read or not."),
+    };
+
+    public override TDocument Without(TDocument document) => Set(document, null);
 }
+
+/// <summary>A length of a course.</summary>
+/// <inheritdoc cref="LengthField{TDocument}" path="/param"/>
+public sealed record LengthField(string Name, string Label, Func<Course, LengthEntry?> Get, Func<Course, LengthEntry?, Course> Set)
+    : LengthField<Course>(Name, Label, Get, Set);

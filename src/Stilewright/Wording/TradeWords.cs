@@ -59,18 +59,19 @@ public sealed class TradeWords(LengthFormat format)
     {
         List<string> words = [.. part.Work.Select(work => Words(work))];
         if (part.Arch is { } arch)
-        {
-            words.Add($"{Words(arch.Family)} arch {(arch.OfPair is null ? "" : "across the pair ")}{Of(arch.WholeRise)} high over {Of(arch.Span)}"
-                + (arch.Shoulder is { } shoulder && !shoulder.Amount.IsZero ? $", shoulders {Of(shoulder)}" : "")
-                + (arch.ReverseToCrown == Fraction.One ? "" : $", reverse to crown {arch.ReverseToCrown.Numerator} : {arch.ReverseToCrown.Denominator}")
-                + (arch.Repeats > 1 ? $", {arch.Repeats} times" : "")
-                + (arch.OfPair is null ? "" : $", {Of(arch.Rise)} high in this leaf"));
-        }
-
+            words.Add(Arch(arch));
         if (part.Hand is { } hand)
             words.Add($"{Words(hand)} hand");
         if (part.FaceDown is { } faceDown)
             words.Add(faceDown ? "face down" : "face up");
         return string.Join(", ", words);
     }
+
+    /// <summary>An arch by its numbers.</summary>
+    public string Arch(ArchShape arch) =>
+        $"{Words(arch.Family)} arch {(arch.OfPair is null ? "" : "across the pair ")}{Of(arch.WholeRise)} high over {Of(arch.Span)}"
+        + (arch.Shoulder is { } shoulder && !shoulder.Amount.IsZero ? $", shoulders {Of(shoulder)}" : "")
+        + (arch.ReverseToCrown == Fraction.One ? "" : $", reverse to crown {arch.ReverseToCrown.Numerator} : {arch.ReverseToCrown.Denominator}")
+        + (arch.Repeats > 1 ? $", {arch.Repeats} times" : "")
+        + (arch.OfPair is null ? "" : $", {Of(arch.Rise)} high in this leaf");
 }

@@ -1,0 +1,7 @@
+namespace Stilewright.Web.Desk;
+
+/// <summary>A project that was cleared from its bench; nothing of it is lost.</summary>
+/// <param name="Key">Of its document in the store.</param>
+/// <param name="Bench">Where it was.</param>
+/// <param name="ChangedAt">When it was last saved, UTC.</param>
+public sealed record ClearedBench(long Key, int Bench, string Name, DateTime ChangedAt, string ChangedBy);

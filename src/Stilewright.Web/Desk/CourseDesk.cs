@@ -1,0 +1,76 @@
+using Stilewright.Measure;
+using Stilewright.Projects;
+using Stilewright.Shop;
+
+namespace Stilewright.Web.Desk;
+
+/// <summary>One course on one screen: what is saved, and what is being typed into fields of the course as a whole.</summary>
+public class CourseDesk(Workshop workshop, string authorId, OpenCourse course, LengthUnit? readerUnit) : FieldDesk<Course>(readerUnit)
+{
+    protected Workshop Workshop { get; } = workshop;
+
+    /// <summary>Who sits at this screen.</summary>
+    public string AuthorId { get; } = authorId;
+
+    /// <summary>The course as it is saved.</summary>
+    public OpenCourse Course { get; private set; } = course;
+
+    public sealed override string Id => Course.Course.Id;
+
+    public override LengthUnit OwnUnit => Course.Course.Unit;
+
+    public sealed override LengthFormat Format => new(ReaderUnit ?? OwnUnit, new StandardInForce(Course.Standard.Standard).Format.FinestDenominator);
+
+    public override Course Saved => Course.Course;
+
+    public override Task<bool> SaveAsync(Func<Course, Course> edit) => KeepAsync(edit);
+
+    /// <summary>Takes over what others saved.</summary>
+    public async Task RefreshAsync()
+    {
+        if (await Workshop.OpenAsync(Course.Course.Id) is { } now)
+            Follow(now);
+    }
+
+    /// <summary>Takes over a state of the course.</summary>
+    public void Follow(OpenCourse now)
+    {
+        Course = now;
+        Moved();
+        if (IsThere)
+            DropSaved();
+    }
+
+    /// <summary>Whether what the fields belong to still exists.</summary>
+    protected virtual bool IsThere => true;
+
+    /// <summary>What the head of the page says after a save.</summary>
+    protected virtual string SavedWords => FormattableString.Invariant($"Saved, revision {Course.Head}");
+
+    /// <summary>Saves an edit of the whole course.</summary>
+    protected async Task<bool> KeepAsync(Func<Course, Course> edit) => Accept(await Workshop.SaveAsync(Course, AuthorId, edit),
+        "Someone else changed the same thing meanwhile. The page shows it now; enter yours again if it is still wanted.");
+
+    /// <summary>Takes over what became of a save.</summary>
+    public bool Accept(SaveResult result, string onConflict)
+    {
+        Refusals = [];
+        Moved();
+        switch (result)
+        {
+            case SaveResult.Saved(var now):
+                Course = now;
+                Message = SavedWords;
+                return true;
+            case SaveResult.Conflicted(_, var now):
+                Course = now;
+                Refusals = [onConflict];
+                return false;
+            case SaveResult.Refused(var errors):
+                Refusals = [.. errors.Select(error => $"{error.Problem}; {error.Fix}.")];
+                return false;
+            default:
+                throw new InvalidOperationException("A save is kept, refused or in conflict.");
+        }
+    }
+}

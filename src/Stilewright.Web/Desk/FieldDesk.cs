@@ -1,0 +1,208 @@
+using Stilewright.Measure;
+using Stilewright.Web.Fields;
+using Stilewright.Wording;
+
+namespace Stilewright.Web.Desk;
+
+/// <summary>A document on one screen, with what is being typed into its fields.</summary>
+/// <param name="readerUnit">The unit that this screen is read in; null for the document's own.</param>
+public abstract class FieldDesk(LengthUnit? readerUnit)
+{
+    public LengthUnit? ReaderUnit { get; set; } = readerUnit;
+
+    /// <summary>What happened last, in words for the head of the page; null at first.</summary>
+    public string? Message { get; protected set; }
+
+    /// <summary>What kept the last edit from being saved; empty where it was.</summary>
+    public IReadOnlyList<string> Refusals { get; protected set; } = [];
+
+    /// <summary>The id of the document, under which the browser keeps what is typed.</summary>
+    public abstract string Id { get; }
+
+    /// <summary>The unit of the document's own numbers.</summary>
+    public abstract LengthUnit OwnUnit { get; }
+
+    public abstract LengthFormat Format { get; }
+
+    public TradeWords Words => new(Format);
+
+    public FieldText Text => new(OwnUnit, Format);
+
+    /// <summary>What is saved in the field, as the field shows it.</summary>
+    public abstract string SavedText(Field field);
+
+    /// <summary>What is typed in the field and could be read, else what is saved.</summary>
+    public abstract string TriedText(Field field);
+
+    /// <summary>Why what is typed in the field cannot be taken; null where it can.</summary>
+    public abstract string? ProblemOf(Field field);
+
+    public abstract FieldConflict? ConflictOf(Field field);
+
+    /// <summary>What was typed in the field and left again for what is saved; null where nothing was.</summary>
+    public abstract string? LeftOf(Field field);
+
+    /// <summary>Tries what is being typed.</summary>
+    public abstract void Typed(Field field, string text);
+
+    /// <summary>Ends the typing in a field. Where someone else saved another value meanwhile, both are kept and shown.</summary>
+    /// <param name="basedOn">What the field said when the typing began.</param>
+    public abstract Task SettleAsync(Field field, string text, string basedOn);
+
+    /// <summary>Ends a conflict with one of the two values.</summary>
+    public abstract Task ResolveAsync(Field field, bool mine);
+}
+
+/// <inheritdoc cref="FieldDesk"/>
+/// <typeparam name="TDocument">What the fields belong to.</typeparam>
+/// <remarks>What is typed is tried on the document at once, so that drawings follow; what cannot be read is marked, and they keep the
+/// last that could. Nothing is saved before it is settled.</remarks>
+public abstract class FieldDesk<TDocument>(LengthUnit? readerUnit) : FieldDesk(readerUnit)
+{
+    private readonly Dictionary<string, Draft> drafts = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> problems = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, FieldConflict> conflicts = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> left = new(StringComparer.Ordinal);
+
+    /// <summary>Counts what was typed and saved; what follows from it holds while the number stays.</summary>
+    public int Edition { get; private set; }
+
+    /// <summary>The document as it is saved.</summary>
+    public abstract TDocument Saved { get; }
+
+    /// <summary>The document with everything that is typed and could be read.</summary>
+    public TDocument Tried => drafts.Values.Aggregate(Saved, (document, draft) => draft.Edit(document));
+
+    /// <summary>Whether anything typed here is not saved yet.</summary>
+    public bool HasDrafts => drafts.Count > 0 || problems.Count > 0;
+
+    /// <summary>Whether anything typed here cannot be read.</summary>
+    public bool HasProblems => problems.Count > 0;
+
+    /// <summary>Whether anything typed here could be read and is not saved yet.</summary>
+    protected bool HasTried => drafts.Count > 0;
+
+    public sealed override string SavedText(Field field) => Own(field).TextIn(Saved, Text);
+
+    public sealed override string TriedText(Field field) => Own(field).TextIn(Tried, Text);
+
+    public sealed override string? ProblemOf(Field field) => problems.GetValueOrDefault(field.Name);
+
+    public sealed override FieldConflict? ConflictOf(Field field) => conflicts.GetValueOrDefault(field.Name);
+
+    public sealed override string? LeftOf(Field field) => left.GetValueOrDefault(field.Name);
+
+    public sealed override void Typed(Field field, string text)
+    {
+        Edition++;
+        left.Remove(field.Name);
+        if (text == SavedText(field))
+            Forget(field.Name);
+        else if (Read(field, text) is { } edit)
+            drafts[field.Name] = new(Own(field), text, edit);
+    }
+
+    public override async Task SettleAsync(Field field, string text, string basedOn)
+    {
+        Edition++;
+        if (Read(field, text) is not { } edit)
+            return;
+        var now = SavedText(field);
+        if (now != basedOn && now != text)
+        {
+            conflicts[field.Name] = new(field.Name, text, now, basedOn);
+            return;
+        }
+
+        await SettleMineAsync(field, edit);
+    }
+
+    public sealed override async Task ResolveAsync(Field field, bool mine)
+    {
+        if (!conflicts.Remove(field.Name, out var conflict))
+            return;
+        Edition++;
+        if (mine && Read(field, conflict.Mine) is { } edit)
+            await SettleMineAsync(field, edit);
+        else
+            Forget(field.Name);
+    }
+
+    /// <summary>Saves an edit that is no single field.</summary>
+    /// <returns>False where it was refused or is in conflict, which <see cref="FieldDesk.Refusals"/> tells.</returns>
+    public abstract Task<bool> SaveAsync(Func<TDocument, TDocument> edit);
+
+    /// <summary>To be called when the document was saved here or by others.</summary>
+    protected void Moved() => Edition++;
+
+    /// <summary>Drops what is typed and already saved, here or by others.</summary>
+    protected void DropSaved()
+    {
+        foreach (var (name, draft) in drafts.ToList())
+        {
+            if (draft.Field.TextIn(draft.Edit(Saved), Text) == SavedText(draft.Field))
+            {
+                drafts.Remove(name);
+                Moved();
+            }
+        }
+    }
+
+    /// <summary>Leaves everything that is typed for what is saved.</summary>
+    protected void LeaveAll()
+    {
+        foreach (var (name, draft) in drafts)
+            left[name] = draft.Typed;
+        foreach (var (name, text) in unread)
+            left[name] = text;
+        drafts.Clear();
+        problems.Clear();
+        conflicts.Clear();
+        unread.Clear();
+        Moved();
+    }
+
+    private readonly Dictionary<string, string> unread = new(StringComparer.Ordinal);
+
+    private static Field<TDocument> Own(Field field) => (Field<TDocument>)field;
+
+    private async Task SettleMineAsync(Field field, Func<TDocument, TDocument> edit)
+    {
+        if (await SaveAsync(edit))
+            Forget(field.Name);
+        else if (Refusals.Count > 0)
+            problems[field.Name] = Refusals[0];
+        Edition++;
+    }
+
+    private void Forget(string name)
+    {
+        drafts.Remove(name);
+        problems.Remove(name);
+        conflicts.Remove(name);
+        unread.Remove(name);
+    }
+
+    // What is typed as an edit; null where it cannot be taken, which is said beside the field.
+    private Func<TDocument, TDocument>? Read(Field field, string text)
+    {
+        var own = Own(field);
+        var (edit, problem) = text.Trim().Length > 0 ? own.Read(text, Text)
+            : field.IsOptional ? new(own.Without, null)
+            : new(null, $"{field.Label} is needed: type {(field.IsFigure ? "a length" : "its words")}.");
+        if (problem is null)
+        {
+            problems.Remove(field.Name);
+            unread.Remove(field.Name);
+        }
+        else
+        {
+            problems[field.Name] = problem;
+            unread[field.Name] = text;
+        }
+
+        return edit;
+    }
+
+    private sealed record Draft(Field<TDocument> Field, string Typed, Func<TDocument, TDocument> Edit);
+}
