@@ -46,6 +46,38 @@ public static class ProjectEdits
         Opening One(Opening opening) => opening.Id == id ? edit(opening) : opening;
     }
 
+    /// <summary>Takes an opening away: its space of a layout is left open. What named it as a neighbour names nothing there any more.</summary>
+    public static Course WithoutOpening(Course course, string id)
+    {
+        return WithProject(course, project => project with
+        {
+            Pieces = [.. project.Pieces.Select(piece => piece with { Faces = [.. piece.Faces.Select(InFace)] })],
+            Accepted = [.. project.Accepted.Where(accepted => accepted.Place.Split('/')[0] != id)],
+        });
+
+        Face InFace(Face face) => face with
+        {
+            Layout = face.Layout is { } there ? there with { Space = InSpace(there.Space) } : null,
+            Openings = [.. face.Openings.Where(opening => opening.Id != id).Select(Without)],
+        };
+
+        Space InSpace(Space space) => space with
+        {
+            Opening = space.Opening is { } there && there.Id != id ? Without(there) : null,
+            Columns = InDivision(space.Columns),
+            Rows = InDivision(space.Rows),
+        };
+
+        Division? InDivision(Division? division) => division is null ? null : division with { Spaces = [.. division.Spaces.Select(InSpace)] };
+
+        Opening Without(Opening opening) => opening.Beside is not { } beside ? opening : opening with
+        {
+            Beside = new Surroundings(Kept(beside.Left), Kept(beside.Right), Kept(beside.Top), Kept(beside.Bottom)) is var kept && kept == new Surroundings() ? null : kept,
+        };
+
+        Beyond? Kept(Beyond? beyond) => beyond is NextOpening next && next.Opening == id ? null : beyond;
+    }
+
     /// <summary>The space at a place within a layout: the position in each division, from the outside in.</summary>
     public static Course WithSpace(Course course, string faceId, IReadOnlyList<int> place, Func<Space, Space> edit) =>
         WithLayout(course, faceId, there => there with { Space = Within(there.Space, place, 0, edit) });

@@ -28,13 +28,33 @@ public static class FillingEdits
         {
             1 => [doors.Leaves[0] with { HingedTo = null, Width = null }],
             2 => [Leaf(HingeSide.Left), Leaf(HingeSide.Right)],
-            _ => [Leaf(HingeSide.Left), .. Enumerable.Range(1, count - 2).Select(index => Leaf(HingeSide.Left) with
-            {
-                HingedTo = index == 1 ? "left" : index.ToString(System.Globalization.CultureInfo.InvariantCulture),
-            }), Leaf(HingeSide.Right)],
+            _ => [Leaf(HingeSide.Left), .. Enumerable.Range(1, count - 2).Select(index => Leaf(HingeSide.Left) with { HingedTo = LeafName(index - 1, count) }), Leaf(HingeSide.Right)],
         },
         Lapped = doors.Lapped && count == 2,
     };
+
+    /// <summary>What a leaf is called by others that are hinged to it: left, middle, right, or its number from the left.</summary>
+    /// <param name="leaf">Counted from 0.</param>
+    public static string LeafName(int leaf, int count) => leaf == 0 ? "left" : leaf == count - 1 ? "right" : count == 3 ? "middle"
+        : (leaf + 1).ToString(System.Globalization.CultureInfo.InvariantCulture);
+
+    /// <summary>Equal heights, given ones or shares, which begin alike.</summary>
+    /// <param name="kind">equal, given or proportional.</param>
+    /// <param name="now">Heights as they are, from the top.</param>
+    public static DrawerFilling WithHeights(DrawerFilling drawers, string kind, IReadOnlyList<LengthEntry> now) => drawers with
+    {
+        Heights = kind switch
+        {
+            "given" => Given(now, drawers.Count - 1),
+            "proportional" => new ProportionalHeights([.. Enumerable.Repeat(1, drawers.Count)]),
+            _ => null,
+        },
+    };
+
+    /// <summary>Heights given for all fronts but one, as they are.</summary>
+    /// <param name="rest">The front that takes the rest, counted from 0.</param>
+    public static GivenHeights Given(IReadOnlyList<LengthEntry> now, int rest) =>
+        new([.. now.Select((height, index) => new GivenHeight(index == rest ? null : height))]);
 
     public static Filling WithHinge(Filling filling, int leaf, HingeSide side) => filling is DoorFilling doors
         ? doors with { Leaves = [.. doors.Leaves.Select((each, index) => index == leaf ? each with { Hinge = side } : each)] } : filling;
