@@ -1,4 +1,5 @@
 using System.Security.Claims;
+using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Components.Authorization;
 
 namespace Stilewright.Web.Makers;
@@ -6,10 +7,22 @@ namespace Stilewright.Web.Makers;
 /// <summary>The one place that knows who is asking. Until makers sign in, that is who sits at this browser.</summary>
 public sealed class Asker(AuthenticationStateProvider state)
 {
+    private const string Place = "stilewright.place";
+
     /// <summary>The id of the maker at this screen.</summary>
     public async Task<string> IdAsync() => IdOf((await state.GetAuthenticationStateAsync()).User);
 
-    /// <exception cref="InvalidOperationException">Nobody is known, which the server sees to for every request.</exception>
+    /// <summary>Whether this is a screen of the computer that the application runs on: the instructor's.</summary>
+    public async Task<bool> IsAtThisComputerAsync() => (await state.GetAuthenticationStateAsync()).User.HasClaim(claim => claim.Type == Place);
+
+    /// <exception cref="InvalidOperationException">Nobody is known, which the server sees to for every page.</exception>
     public static string IdOf(ClaimsPrincipal user) =>
-        user.FindFirstValue(ClaimTypes.NameIdentifier) ?? throw new InvalidOperationException("Every request has a maker.");
+        user.FindFirstValue(ClaimTypes.NameIdentifier) ?? throw new InvalidOperationException("Every page has a maker.");
+
+    /// <summary>Someone who was not here before.</summary>
+    internal static ClaimsPrincipal Someone() => new(new ClaimsIdentity(
+        [new(ClaimTypes.NameIdentifier, Guid.NewGuid().ToString("N")[..16])], CookieAuthenticationDefaults.AuthenticationScheme));
+
+    /// <summary>Notes where the asker sits, for one request and the page that comes of it; no cookie carries it.</summary>
+    internal static void MarkAtThisComputer(ClaimsPrincipal user) => user.AddIdentity(new ClaimsIdentity([new Claim(Place, "this computer")]));
 }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Microsoft.EntityFrameworkCore;
 using Stilewright.Web.Storage;
 
@@ -9,15 +10,26 @@ public sealed class MakerBook(IDbContextFactory<StoreContext> store, TimeProvide
     /// <summary>Who saves what the program itself brings, such as the sample course.</summary>
     public const string ProgramId = "program";
 
+    /// <summary>What someone is called who has given no name.</summary>
+    public const string Unnamed = "A maker";
+
     /// <summary>Longest name kept.</summary>
     public const int MostCharacters = 80;
+
+    private readonly ConcurrentDictionary<string, bool> entered = new(StringComparer.Ordinal);
 
     /// <summary>Enters a maker who is not in the book yet.</summary>
     public async Task EnterAsync(string id, string name, CancellationToken stop = default)
     {
+        if (entered.ContainsKey(id))
+            return;
         await using var db = await store.CreateDbContextAsync(stop);
         if (await db.Makers.AnyAsync(maker => maker.Id == id, stop))
+        {
+            entered[id] = true;
             return;
+        }
+
         db.Makers.Add(new() { Id = id, Name = name, FirstSeenAt = clock.GetUtcNow().UtcDateTime });
         try
         {
@@ -27,6 +39,8 @@ public sealed class MakerBook(IDbContextFactory<StoreContext> store, TimeProvide
         {
             // Two first requests of one browser at the same moment.
         }
+
+        entered[id] = true;
     }
 
     public async Task<string> NameAsync(string id, CancellationToken stop = default)
@@ -35,9 +49,14 @@ public sealed class MakerBook(IDbContextFactory<StoreContext> store, TimeProvide
         return await db.Makers.Where(maker => maker.Id == id).Select(maker => maker.Name).SingleOrDefaultAsync(stop) ?? "someone";
     }
 
-    public async Task RenameAsync(string id, string name, CancellationToken stop = default)
+    /// <summary>Gives a maker the name that was typed; one without letters is no name.</summary>
+    /// <returns>The name as it is kept.</returns>
+    public async Task<string> RenameAsync(string id, string typed, CancellationToken stop = default)
     {
+        var words = string.Join(' ', string.Concat(typed.Select(letter => char.IsControl(letter) ? ' ' : letter)).Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        var name = words.Length == 0 ? Unnamed : words.Length > MostCharacters ? words[..MostCharacters] : words;
         await using var db = await store.CreateDbContextAsync(stop);
         await db.Makers.Where(maker => maker.Id == id).ExecuteUpdateAsync(set => set.SetProperty(maker => maker.Name, name), stop);
+        return name;
     }
 }

@@ -1,5 +1,4 @@
 using System.ComponentModel;
-using Spectre.Console;
 using Spectre.Console.Cli;
 using Stilewright.Web.Storage;
 
@@ -24,7 +23,7 @@ internal sealed class BackUpCommand : AsyncCommand<BackUpSettings>
     public override async Task<int> ExecuteAsync(CommandContext context, BackUpSettings settings, CancellationToken stop)
     {
         await DataFile.BackUpAsync(settings.Data, settings.Out, stop);
-        AnsiConsole.Console.WriteLine($"Copied {settings.Data} to {settings.Out}.");
+        Console.WriteLine($"Copied {settings.Data} to {settings.Out}.");
         return 0;
     }
 }

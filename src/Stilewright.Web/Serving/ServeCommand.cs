@@ -1,5 +1,3 @@
-using System.Globalization;
-using Spectre.Console;
 using Spectre.Console.Cli;
 
 namespace Stilewright.Web.Serving;
@@ -10,13 +8,13 @@ internal sealed class ServeCommand : AsyncCommand<ServeSettings>
     public override async Task<int> ExecuteAsync(CommandContext context, ServeSettings settings, CancellationToken stop)
     {
         await using var server = await WebServer.StartAsync(settings, stop);
-        var console = AnsiConsole.Console;
-        console.WriteLine($"Stilewright is at {server.Addresses[0]}");
+        Console.WriteLine($"Stilewright is at {server.Addresses[0]}");
         foreach (var address in server.Addresses.Skip(1))
-            console.WriteLine($"  on the network: {address}");
+            Console.WriteLine($"  on the network: {address}");
         if (server.JoinCode is { } code)
-            console.WriteLine($"Join code for other screens: {code}");
-        console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Data file: {Path.GetFullPath(settings.Data)}. Stop with Ctrl+C; everything is saved as it is entered."));
+            Console.WriteLine($"Join code for other screens: {code}");
+        Console.WriteLine($"Data file: {Path.GetFullPath(settings.Data)}");
+        Console.WriteLine("Stop with Ctrl+C; everything is saved as it is entered.");
         await server.WaitAsync(stop);
         return 0;
     }

@@ -30,6 +30,10 @@ public sealed class ServeSettings : CommandSettings
     [Description("Starts a new data file without the sample course.")]
     public bool Empty { get; init; }
 
+    [CommandOption("--log")]
+    [Description("Writes what happens to the standard error, one JSON object on a line. Without it, only that something failed.")]
+    public bool Log { get; init; }
+
     public override ValidationResult Validate()
     {
         if (Port is < 0 or > 65535)

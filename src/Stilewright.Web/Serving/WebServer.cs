@@ -4,9 +4,13 @@ using System.Security.Claims;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Components.Endpoints;
 using Microsoft.AspNetCore.HostFiltering;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection.Extensions;
 using Stilewright.Web.Desk;
+using Stilewright.Web.Features.BackUp;
+using Stilewright.Web.Features.Join;
 using Stilewright.Web.Makers;
 using Stilewright.Web.Shell;
 using Stilewright.Web.Storage;
@@ -16,19 +20,25 @@ namespace Stilewright.Web.Serving;
 /// <summary>The running application.</summary>
 public sealed class WebServer : IAsyncDisposable
 {
-    private readonly WebApplication app;
+    // Pages that are open have nothing to lose: what is typed is kept by the browser, what was saved is on the disk.
+    private static readonly TimeSpan TimeToStop = TimeSpan.FromMilliseconds(500);
 
-    private WebServer(WebApplication app, IReadOnlyList<string> addresses, string? joinCode) =>
-        (this.app, Addresses, JoinCode) = (app, addresses, joinCode);
+    private readonly WebApplication app;
+    private readonly Entrance entrance;
+
+    private WebServer(WebApplication app, Entrance entrance) => (this.app, this.entrance) = (app, entrance);
 
     /// <summary>Where it can be reached, the one on this computer first.</summary>
-    public IReadOnlyList<string> Addresses { get; }
+    public IReadOnlyList<string> Addresses => entrance.Addresses;
 
     /// <summary>What other screens must enter; null where it listens on this computer alone.</summary>
-    public string? JoinCode { get; }
+    public string? JoinCode => entrance.Code?.Text;
 
     /// <exception cref="RefusalException">The data file or the port cannot be used.</exception>
-    public static async Task<WebServer> StartAsync(ServeSettings settings, CancellationToken stop)
+    public static Task<WebServer> StartAsync(ServeSettings settings, CancellationToken stop) => StartAsync(settings, _ => { }, stop);
+
+    /// <param name="configure">Changes the services before the application is built, for tests.</param>
+    internal static async Task<WebServer> StartAsync(ServeSettings settings, Action<IServiceCollection> configure, CancellationToken stop)
     {
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions
         {
@@ -47,25 +57,44 @@ public sealed class WebServer : IAsyncDisposable
             else
                 kestrel.ListenLocalhost(settings.Port);
         });
+        // What the host adds of its own accord goes: it would answer wrong host names before this program can say why, and believe
+        // headers about who asks wherever an environment variable tells it to.
+        builder.Services.RemoveAll<IStartupFilter>();
         builder.Logging.ClearProviders();
-        builder.Logging.AddJsonConsole(console => console.UseUtcTimestamp = true);
-        builder.Logging.AddFilter("Microsoft", LogLevel.Warning).AddFilter("Microsoft.Hosting.Lifetime", LogLevel.Warning);
-        var join = settings.Share ? new JoinCode() : null;
-        AddServices(builder.Services, settings, join);
+        if (settings.Log)
+        {
+            builder.Logging.AddJsonConsole(console => console.UseUtcTimestamp = true);
+            builder.Services.Configure<Microsoft.Extensions.Logging.Console.ConsoleLoggerOptions>(console => console.LogToStandardErrorThreshold = LogLevel.Trace);
+        }
+        else
+        {
+            builder.Logging.AddProvider(new FaultNotice(Console.Error, TimeProvider.System));
+        }
+
+        builder.Logging.AddFilter("Microsoft", LogLevel.Warning);
+        var entrance = new Entrance(settings.Share ? new JoinCode() : null);
+        AddServices(builder.Services, settings, entrance);
+        configure(builder.Services);
 
         var app = builder.Build();
         try
         {
             await DataFile.PrepareAsync(settings.Data, app.Services.GetRequiredService<IDbContextFactory<StoreContext>>(), stop);
             await FirstStart.RunAsync(app.Services, settings, stop);
-            Use(app);
+            Use(app, entrance);
             await app.StartAsync(stop);
         }
         catch (IOException exception) when (exception.InnerException is SocketException or Microsoft.AspNetCore.Connections.AddressInUseException)
         {
             await app.DisposeAsync();
             throw new RefusalException(FormattableString.Invariant(
-                $"Port {settings.Port} is taken, perhaps by a Stilewright that is running already. Look at http://localhost:{settings.Port}, or start with another one: --port {settings.Port + 1}."));
+                $"Port {settings.Port} is taken, perhaps by a Stilewright that is running already. Look at http://localhost:{settings.Port}, or start with another one: --port {(settings.Port < 65535 ? settings.Port + 1 : 5280)}."));
+        }
+        catch (SocketException exception)
+        {
+            await app.DisposeAsync();
+            throw new RefusalException(FormattableString.Invariant(
+                $"Port {settings.Port} cannot be listened on: {exception.Message}. Ports below 1024 are kept for the system; start with another one, such as --port 5280."));
         }
         catch
         {
@@ -73,14 +102,15 @@ public sealed class WebServer : IAsyncDisposable
             throw;
         }
 
-        return new(app, Reachable(app, settings), join?.Text);
+        entrance.Addresses = Reachable(app, settings);
+        return new(app, entrance);
     }
 
     public Task WaitAsync(CancellationToken stop) => app.WaitForShutdownAsync(stop);
 
     public ValueTask DisposeAsync() => app.DisposeAsync();
 
-    private static void AddServices(IServiceCollection services, ServeSettings settings, JoinCode? join)
+    private static void AddServices(IServiceCollection services, ServeSettings settings, Entrance entrance)
     {
         services.AddRazorComponents().AddInteractiveServerComponents(options =>
         {
@@ -94,7 +124,10 @@ public sealed class WebServer : IAsyncDisposable
         services.AddSingleton<Workshop>();
         services.AddSingleton<MakerBook>();
         services.AddSingleton(settings);
+        services.AddSingleton(entrance);
+        services.AddSingleton<GuessLimit>();
         services.AddScoped<Asker>();
+        services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeToStop);
         services.AddCascadingAuthenticationState();
         services.AddProblemDetails();
         services.AddOpenApi();
@@ -102,30 +135,42 @@ public sealed class WebServer : IAsyncDisposable
         services.AddAuthentication(CookieAuthenticationDefaults.AuthenticationScheme).AddCookie(cookie =>
         {
             cookie.Cookie.Name = "stilewright.maker";
-            cookie.Cookie.SameSite = SameSiteMode.Strict;
+            // Sent along when a link in a message leads here, or its reader would be someone new; never with what another site posts.
+            cookie.Cookie.SameSite = SameSiteMode.Lax;
             cookie.ExpireTimeSpan = TimeSpan.FromDays(365);
         });
         services.AddAuthorization();
         services.AddAntiforgery(antiforgery => antiforgery.Cookie.Name = "stilewright.form");
         services.AddDataProtection().SetApplicationName("Stilewright")
             .PersistKeysToFileSystem(new(Path.GetFullPath(settings.Data) + ".keys"));
-        services.Configure<HostFilteringOptions>(filter => filter.AllowedHosts = [.. AllowedHosts(settings)]);
-        if (join is not null)
-            services.AddSingleton(join);
+        services.Configure<HostFilteringOptions>(filter =>
+        {
+            filter.AllowedHosts = [.. AllowedHosts(settings)];
+            filter.AllowEmptyHosts = false;
+            filter.IncludeFailureMessage = false;
+        });
     }
 
-    private static void Use(WebApplication app)
+    private static void Use(WebApplication app, Entrance entrance)
     {
+        app.Use(TellWrongHost);
         app.UseHostFiltering();
         app.UseExceptionHandler("/fault", createScopeForErrors: true);
         app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
         app.Use(SafeHeaders);
+        if (entrance.Code is { } code)
+        {
+            app.UseMiddleware<JoinGate>(code);
+            app.MapJoin(code);
+        }
+
         app.UseAuthentication();
         app.Use(KnowTheMaker);
         app.UseAuthorization();
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapHealthChecks("/health");
+        app.MapBackUp();
         app.MapOpenApi("/api/openapi.json");
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
@@ -141,17 +186,32 @@ public sealed class WebServer : IAsyncDisposable
         return next(context);
     }
 
-    // Every browser is a maker from its first request on, so that each change has an author.
+    private static async Task TellWrongHost(HttpContext context, RequestDelegate next)
+    {
+        await next(context);
+        if (context.Response is { HasStarted: false, StatusCode: StatusCodes.Status400BadRequest, ContentType: null })
+        {
+            await TypedResults.Problem("This computer is not known under the name in the address. Use an address that was told at the start, or start with --share --host and this name.",
+                statusCode: StatusCodes.Status400BadRequest, title: "Wrong host name").ExecuteAsync(context);
+        }
+    }
+
+    // Every browser is a maker from its first page on, so that each change has an author; files and health checks need none.
     private static async Task KnowTheMaker(HttpContext context, RequestDelegate next)
     {
-        if (context.User.Identity?.IsAuthenticated != true)
+        if (context.GetEndpoint()?.Metadata.GetMetadata<ComponentTypeMetadata>() is not null
+            || context.Request.Path.StartsWithSegments("/api") || context.Request.Path.StartsWithSegments("/_blazor"))
         {
-            var id = Guid.NewGuid().ToString("N")[..16];
-            await context.RequestServices.GetRequiredService<MakerBook>().EnterAsync(id, "A maker", context.RequestAborted);
-            var identity = new ClaimsIdentity([new(ClaimTypes.NameIdentifier, id)], CookieAuthenticationDefaults.AuthenticationScheme);
-            var user = new ClaimsPrincipal(identity);
-            await context.SignInAsync(user, new AuthenticationProperties { IsPersistent = true });
-            context.User = user;
+            if (context.User.Identity?.IsAuthenticated != true)
+            {
+                context.User = Asker.Someone();
+                await context.SignInAsync(context.User, new AuthenticationProperties { IsPersistent = true });
+            }
+
+            // Also of one whose cookie is older than the data file.
+            await context.RequestServices.GetRequiredService<MakerBook>().EnterAsync(Asker.IdOf(context.User), MakerBook.Unnamed, context.RequestAborted);
+            if (ThisComputer.Asks(context))
+                Asker.MarkAtThisComputer(context.User);
         }
 
         await next(context);
@@ -160,7 +220,7 @@ public sealed class WebServer : IAsyncDisposable
     private static IEnumerable<string> AllowedHosts(ServeSettings settings)
     {
         IEnumerable<string> own = ["localhost", "127.0.0.1", "[::1]"];
-        return settings.Share ? own.Concat([Dns.GetHostName()]).Concat(OwnAddresses()).Concat(settings.Hosts) : own;
+        return settings.Share ? own.Concat([Dns.GetHostName(), $"{Dns.GetHostName()}.local"]).Concat(OwnAddresses()).Concat(settings.Hosts) : own;
     }
 
     private static IEnumerable<string> OwnAddresses() =>

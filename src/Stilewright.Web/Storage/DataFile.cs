@@ -7,6 +7,10 @@ namespace Stilewright.Web.Storage;
 /// <summary>The file that everything is kept in.</summary>
 public static class DataFile
 {
+    // SQLITE_CORRUPT and SQLITE_NOTADB, from the result codes of sqlite.org.
+    private const int SqliteCorrupt = 11;
+    private const int SqliteNotADatabase = 26;
+
     public static string ConnectionTo(string path) => new SqliteConnectionStringBuilder { DataSource = path, DefaultTimeout = 10 }.ToString();
 
     /// <summary>Makes the file, or brings its tables up to this program. A file that is damaged, foreign or newer is left untouched.</summary>
@@ -17,8 +21,14 @@ public static class DataFile
             throw new RefusalException($"The folder {folder} is not there. Make it, or name another data file with --data.");
         if (Directory.Exists(path))
             throw new RefusalException($"{path} is a folder. Name a file with --data.");
-        if (File.Exists(path) && new FileInfo(path).Length > 0)
-            await CheckAsync(path, store, stop);
+        if (File.Exists(path))
+        {
+            if (!MayBeWritten(path))
+                throw new RefusalException($"The data file {path} may only be read. Allow writing to it, or name another data file with --data.");
+            if (new FileInfo(path).Length > 0)
+                await CheckAsync(path, store, stop);
+        }
+
         try
         {
             await using var db = await store.CreateDbContextAsync(stop);
@@ -31,10 +41,25 @@ public static class DataFile
         }
     }
 
+    private static bool MayBeWritten(string path)
+    {
+        if (File.GetAttributes(path).HasFlag(FileAttributes.ReadOnly))
+            return false;
+        try
+        {
+            using var _ = new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite | FileShare.Delete);
+            return true;
+        }
+        catch (UnauthorizedAccessException)
+        {
+            return false;
+        }
+    }
+
     // Opened read-only, so that a file this program should not touch stays as it is.
     private static async Task CheckAsync(string path, IDbContextFactory<StoreContext> store, CancellationToken stop)
     {
-        var keep = $"It was left untouched. Put it aside and restore a copy, or name another data file with --data.";
+        var keep = "It was left untouched. Put it aside and restore a copy, or name another data file with --data.";
         HashSet<string> applied = [];
         try
         {
@@ -73,6 +98,8 @@ public static class DataFile
 
         await using var db = await store.CreateDbContextAsync(stop);
         var known = db.Database.GetMigrations().ToHashSet(StringComparer.Ordinal);
+        if (applied.Count > 0 && !applied.Overlaps(known))
+            throw new RefusalException($"{path} is a database of another program. {keep}");
         if (applied.Except(known, StringComparer.Ordinal).Any())
             throw new RefusalException($"The data file {path} was made by a newer Stilewright. It was left untouched: get the newer program, or name another data file with --data.");
     }
@@ -83,6 +110,8 @@ public static class DataFile
     {
         if (!File.Exists(path))
             throw new RefusalException($"There is no data file {path}. Name it with --data.");
+        if (Path.GetDirectoryName(Path.GetFullPath(copy)) is { } folder && !Directory.Exists(folder))
+            throw new RefusalException($"The folder {folder} is not there. Make it, or name another file with --out.");
         if (File.Exists(copy) || Directory.Exists(copy))
             throw new RefusalException($"{copy} is there already. Name another file with --out.");
         try
@@ -91,12 +120,13 @@ public static class DataFile
             await using var to = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = copy, Pooling = false }.ToString());
             await from.OpenAsync(stop);
             await to.OpenAsync(stop);
-            from.BackupDatabase(to);
+            await Task.Run(() => from.BackupDatabase(to), stop);
         }
         catch (SqliteException exception)
         {
             File.Delete(copy);
-            throw new RefusalException($"{path} could not be copied to {copy}: {exception.Message}");
+            throw new RefusalException(exception.SqliteErrorCode is SqliteNotADatabase or SqliteCorrupt
+                ? $"{path} is not a data file of this program, or it is damaged. It was not copied." : $"{path} could not be copied to {copy}: {exception.Message}");
         }
     }
 }

@@ -2,6 +2,12 @@
 
 export function watchScreen() {
   document.addEventListener("click", onClick);
+  document.addEventListener("keydown", event => {
+    const menu = event.key === "Escape" && event.target.closest?.("details[data-menu][open]");
+    if (!menu) return;
+    menu.open = false;
+    menu.querySelector("summary").focus();
+  });
   new MutationObserver(changes => {
     for (const change of changes)
       for (const node of change.addedNodes)
@@ -20,6 +26,9 @@ function open(dialog) {
 }
 
 function onClick(event) {
+  // A menu closes with a choice or a touch beside it.
+  for (const menu of document.querySelectorAll("details[data-menu][open]"))
+    if (!menu.querySelector("summary").contains(event.target)) menu.open = false;
   const button = event.target.closest("button, a");
   if (!button) return;
   if (button.dataset.light !== undefined) {
