@@ -1,7 +1,3 @@
-using System.Diagnostics;
-using System.Runtime.CompilerServices;
-using System.Runtime.InteropServices;
-
 namespace Stilewright.Bench;
 
 /// <summary>The program as published, ready to run: a new process for every run, from the sample to its cut list.</summary>
@@ -10,26 +6,17 @@ internal static class CommandLineMeasurement
     /// <returns>False when the program cannot be published or run.</returns>
     public static bool Run()
     {
-        var root = Root();
         var folder = Directory.CreateTempSubdirectory("stilewright-bench-").FullName;
         try
         {
-            var published = Start("dotnet", ["publish", Path.Combine(root, "src", "Stilewright.Cli"), "--configuration", "Release",
-                "--runtime", RuntimeInformation.RuntimeIdentifier, "--self-contained", "false", "-p:PublishReadyToRun=true",
-                "-nodeReuse:false", "--disable-build-servers", "--verbosity", "quiet", "--output", folder]);
-            if (published.ExitCode != 0)
-            {
-                Console.Error.WriteLine($"cli: the program cannot be published.\n{published.Output}");
+            if (Published.Program("Stilewright.Cli", folder) is not { } program)
                 return false;
-            }
-
-            var program = Path.Combine(folder, OperatingSystem.IsWindows() ? "stilewright.exe" : "stilewright");
-            string[] arguments = ["cutlist", Path.Combine(root, "samples", "evening-course.json")];
+            string[] arguments = ["cutlist", Path.Combine(Published.Root(), "samples", "evening-course.json")];
             var exitCode = 0;
             var lines = 0;
             void Once()
             {
-                var (code, output) = Start(program, arguments);
+                var (code, output) = Published.Run(program, arguments);
                 exitCode = Math.Max(exitCode, code);
                 lines = output.Split('\n').Length;
             }
@@ -52,19 +39,4 @@ internal static class CommandLineMeasurement
             Directory.Delete(folder, recursive: true);
         }
     }
-
-    private static (int ExitCode, string Output) Start(string program, IEnumerable<string> arguments)
-    {
-        using var process = Process.Start(new ProcessStartInfo(program, arguments)
-        {
-            RedirectStandardOutput = true,
-            RedirectStandardInput = true,
-        })!;
-        process.StandardInput.Close();
-        var output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return (process.ExitCode, output);
-    }
-
-    private static string Root([CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", ".."));
 }

@@ -9,10 +9,11 @@ const string usage = """
       patterns curves and full-size patterns of one arched leaf, and of 100 leaves as a PDF
       fuzz     100,000 damaged files, each read or refused with reasons
       cli      the published program, cold, from the sample to its cut list
+      web      the web application: start, course page, thirty screens
       all      each of them in turn
     """;
 
-if (args is not [var what] || what is not ("doors" or "course" or "changes" or "packet" or "patterns" or "fuzz" or "cli" or "all"))
+if (args is not [var what] || what is not ("doors" or "course" or "changes" or "packet" or "patterns" or "fuzz" or "cli" or "web" or "all"))
 {
     Console.Error.WriteLine(usage);
     return 64;
@@ -34,4 +35,6 @@ if (what is "fuzz" or "all")
     sound &= FuzzMeasurement.Run();
 if (what is "cli" or "all")
     sound &= CommandLineMeasurement.Run();
+if (what is "web" or "all")
+    sound &= await WebMeasurement.RunAsync();
 return sound ? 0 : 1;
