@@ -194,10 +194,12 @@ public static class Typesetter
     private static double Width(ReadOnlySpan<char> text, TextStyle style) =>
         (style.Weight == Weight.Strong ? StrongRuler : RegularRuler).Width(text) * style.SizeMillimetres / MeasuringSize;
 
+    /// <summary>The font's file, for pages; null where there is none of that name, such as <c>SourceSans3-Regular.ttf</c>.</summary>
+    public static Stream? OpenFile(string name) => typeof(Typesetter).Assembly.GetManifestResourceStream($"fonts/{name}");
+
     private static SKTypeface Load(string name)
     {
-        using var stream = typeof(Typesetter).Assembly.GetManifestResourceStream($"fonts/{name}")
-            ?? throw new InvalidOperationException($"The font {name} is not in the program.");
+        using var stream = OpenFile(name) ?? throw new InvalidOperationException($"The font {name} is not in the program.");
         return SKTypeface.FromStream(stream);
     }
 

@@ -1,5 +1,3 @@
-using Microsoft.AspNetCore.Http.HttpResults;
-
 namespace Stilewright.Web.Serving;
 
 /// <summary>Lets through who sits at this computer and who has joined. Everyone else is shown the way in, and nothing besides.</summary>

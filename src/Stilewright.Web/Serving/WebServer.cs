@@ -1,13 +1,14 @@
 using System.Net;
 using System.Net.Sockets;
-using System.Security.Claims;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.Cookies;
-using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Components.Endpoints;
+using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.HostFiltering;
+using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection.Extensions;
+using Stilewright.Drawing.Letters;
 using Stilewright.Web.Desk;
 using Stilewright.Web.Features.BackUp;
 using Stilewright.Web.Features.Join;
@@ -169,6 +170,14 @@ public sealed class WebServer : IAsyncDisposable
         app.UseAuthorization();
         app.UseAntiforgery();
         app.MapStaticAssets();
+        // The letters of the drawings, from where the drawings have them.
+        app.MapGet("/fonts/{name}", Results<FileStreamHttpResult, NotFound> (HttpContext context, string name) =>
+        {
+            if (Typesetter.OpenFile(name) is not { } font)
+                return TypedResults.NotFound();
+            context.Response.Headers.CacheControl = "public, max-age=604800";
+            return TypedResults.Stream(font, "font/ttf");
+        }).ExcludeFromDescription();
         app.MapHealthChecks("/health");
         app.MapBackUp();
         app.MapOpenApi("/api/openapi.json");

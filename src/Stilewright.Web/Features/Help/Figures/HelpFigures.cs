@@ -42,14 +42,14 @@ public static class HelpFigures
     /// <summary>A level section through both stiles of the frame and the door before, in or partly in them.</summary>
     public static Scene Section(Mount mount, LengthFormat format)
     {
-        const double Member = 2, Cut = 3.2;
+        const double Member = 2, Cut = 1.8, LeftOut = 0.6;
         var front = HelpSample.Of(mount).Fronts.Single();
         var (opening, leaf) = (front.Figure!.Width.Length, front.Leaves[0].Width.Length);
         var reach = front.Edges.Single(edge => edge.Side == Side.Left).Reach;
         // The door is broken off in the middle: only its edges matter.
         var sketch = new Sketch(new(2), format);
         var over = Inches(reach);
-        var right = 2 * Cut + 1;
+        var right = 2 * Cut + LeftOut;
         sketch.EndGrain(Outline.Box(sketch.Box(-Member, 0, Member, Thick))).EndGrain(Outline.Box(sketch.Box(right, 0, Member, Thick)));
         var (low, rabbet) = mount switch
         {
