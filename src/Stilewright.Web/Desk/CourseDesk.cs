@@ -41,9 +41,6 @@ public class CourseDesk(Workshop workshop, string authorId, OpenCourse course, L
             DropSaved();
     }
 
-    /// <summary>Whether what the fields belong to still exists.</summary>
-    protected virtual bool IsThere => true;
-
     /// <summary>What the head of the page says after a save.</summary>
     protected virtual string SavedWords => FormattableString.Invariant($"Saved, revision {Course.Head}");
 

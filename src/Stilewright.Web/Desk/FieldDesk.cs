@@ -42,6 +42,9 @@ public abstract class FieldDesk(LengthUnit? readerUnit)
     /// <summary>What was typed in the field and left again for what is saved; null where nothing was.</summary>
     public abstract string? LeftOf(Field field);
 
+    /// <summary>Whether a text says what is saved in the field, in whichever words: 596.90 says 596.9.</summary>
+    public abstract bool IsSaved(Field field, string text);
+
     /// <summary>Tries what is being typed.</summary>
     public abstract void Typed(Field field, string text);
 
@@ -59,6 +62,8 @@ public abstract class FieldDesk(LengthUnit? readerUnit)
 /// last that could. Nothing is saved before it is settled.</remarks>
 public abstract class FieldDesk<TDocument>(LengthUnit? readerUnit) : FieldDesk(readerUnit)
 {
+    private const string TakenOut = "Someone took out what this belongs to, so it cannot be saved. It is kept on this screen until you press Escape in its field.";
+
     private readonly Dictionary<string, Draft> drafts = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> problems = new(StringComparer.Ordinal);
     private readonly Dictionary<string, FieldConflict> conflicts = new(StringComparer.Ordinal);
@@ -79,6 +84,14 @@ public abstract class FieldDesk<TDocument>(LengthUnit? readerUnit) : FieldDesk(r
     /// <summary>Whether anything typed here cannot be read.</summary>
     public bool HasProblems => problems.Count > 0;
 
+    /// <summary>What is typed here and not saved in the fields of one thing.</summary>
+    /// <param name="id">Of an opening, say.</param>
+    public IEnumerable<(string Label, string Text)> Unsaved(string id) => drafts.Values
+        .Where(draft => draft.Field.Name.StartsWith($"{id}/", StringComparison.Ordinal)).Select(draft => (draft.Field.Label, draft.Typed));
+
+    /// <summary>Whether what the fields belong to still exists.</summary>
+    protected virtual bool IsThere => true;
+
     /// <summary>Whether anything typed here could be read and is not saved yet.</summary>
     protected bool HasTried => drafts.Count > 0;
 
@@ -92,11 +105,18 @@ public abstract class FieldDesk<TDocument>(LengthUnit? readerUnit) : FieldDesk(r
 
     public sealed override string? LeftOf(Field field) => left.GetValueOrDefault(field.Name);
 
+    public sealed override bool IsSaved(Field field, string text) => IsThere && (text.Trim().Length == 0
+        ? SavedText(field).Length == 0
+        : Own(field).Read(text, Text).Edit is { } edit && Own(field).IsSame(edit(Saved), Saved, Text) && SavedText(field).Length > 0);
+
     public sealed override void Typed(Field field, string text)
     {
+        if (!IsThere)
+            return;
         Edition++;
         left.Remove(field.Name);
-        if (text == SavedText(field))
+        conflicts.Remove(field.Name);
+        if (IsSaved(field, text))
             Forget(field.Name);
         else if (Read(field, text) is { } edit)
             drafts[field.Name] = new(Own(field), text, edit);
@@ -104,17 +124,19 @@ public abstract class FieldDesk<TDocument>(LengthUnit? readerUnit) : FieldDesk(r
 
     public override async Task SettleAsync(Field field, string text, string basedOn)
     {
+        if (!IsThere)
+            return;
         Edition++;
         if (Read(field, text) is not { } edit)
             return;
-        var now = SavedText(field);
-        if (now != basedOn && now != text)
-        {
-            conflicts[field.Name] = new(field.Name, text, now, basedOn);
-            return;
-        }
-
-        await SettleMineAsync(field, edit);
+        if (IsSaved(field, text))
+            Forget(field.Name);
+        else if (text.Trim().Length > 0 && Own(field).TextIn(edit(Saved), Text).Length == 0)
+            problems[field.Name] = TakenOut;
+        else if (IsSaved(field, basedOn))
+            await SettleMineAsync(field, edit, text, basedOn);
+        else
+            conflicts[field.Name] = new(field.Name, text, SavedText(field), basedOn);
     }
 
     public sealed override async Task ResolveAsync(Field field, bool mine)
@@ -123,7 +145,7 @@ public abstract class FieldDesk<TDocument>(LengthUnit? readerUnit) : FieldDesk(r
             return;
         Edition++;
         if (mine && Read(field, conflict.Mine) is { } edit)
-            await SettleMineAsync(field, edit);
+            await SettleMineAsync(field, edit, conflict.Mine, SavedText(field));
         else
             Forget(field.Name);
     }
@@ -166,12 +188,22 @@ public abstract class FieldDesk<TDocument>(LengthUnit? readerUnit) : FieldDesk(r
 
     private static Field<TDocument> Own(Field field) => (Field<TDocument>)field;
 
-    private async Task SettleMineAsync(Field field, Func<TDocument, TDocument> edit)
+    private async Task SettleMineAsync(Field field, Func<TDocument, TDocument> edit, string text, string basedOn)
     {
         if (await SaveAsync(edit))
+        {
             Forget(field.Name);
-        else if (Refusals.Count > 0)
-            problems[field.Name] = Refusals[0];
+        }
+        else
+        {
+            // The other's value may be heard of only now.
+            if (IsThere && !IsSaved(field, basedOn))
+                conflicts[field.Name] = new(field.Name, text, SavedText(field), basedOn);
+            else
+                problems[field.Name] = Refusals[0];
+            Refusals = [];
+        }
+
         Edition++;
     }
 

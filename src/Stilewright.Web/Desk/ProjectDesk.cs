@@ -55,8 +55,10 @@ public sealed class ProjectDesk(Workshop workshop, string authorId, OpenCourse c
     {
         if ((isRedo ? history.Redo : history.Undo) is not { } number || Project is not { } project)
             return;
-        Accept(await Workshop.TakeBackAsync(Course, project, number, AuthorId, isRedo ? Storage.RevisionCause.Redo : Storage.RevisionCause.Undo),
+        var isSaved = Accept(await Workshop.TakeBackAsync(Course, project, number, AuthorId, isRedo ? Storage.RevisionCause.Redo : Storage.RevisionCause.Undo),
             "Someone changed the same thing since, so it was not taken back. Its history shows both.");
+        if (isSaved && Project is { } now && (await Workshop.LastAsync(Course)).TryGetValue(now.Key, out var last))
+            Message = last.Words(new(typeof(Project), now.Tree, project.Tree, Course.Tree));
     }
 
     /// <summary>Brings the project back to a revision.</summary>

@@ -23,6 +23,9 @@ public abstract record Field<TDocument>(string Name, string Label) : Field(Name,
     /// <summary>What the document has, as the field shows it; empty where nothing is entered.</summary>
     public abstract string TextIn(TDocument document, FieldText text);
 
+    /// <summary>Whether two documents have the same in the field.</summary>
+    public virtual bool IsSame(TDocument left, TDocument right, FieldText text) => TextIn(left, text) == TextIn(right, text);
+
     /// <summary>What was typed as an edit of the document, or why it cannot be taken.</summary>
     /// <param name="typed">Not empty: that takes the value out.</param>
     public abstract FieldReading<TDocument> Read(string typed, FieldText text);

@@ -12,6 +12,8 @@ public record LengthField<TDocument>(string Name, string Label, Func<TDocument, 
 {
     public override string TextIn(TDocument document, FieldText text) => text.Of(Get(document));
 
+    public override bool IsSame(TDocument left, TDocument right, FieldText text) => Nullable.Equals(Get(left), Get(right));
+
     public override FieldReading<TDocument> Read(string typed, FieldText text) => text.Read(typed) switch
     {
         ParseResult<LengthEntry>.Parsed(var entry) => new(document => Set(document, entry), null),

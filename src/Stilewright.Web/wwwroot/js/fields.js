@@ -1,12 +1,14 @@
 // Fields whose text belongs to the browser until it is settled.
 //
-// A field is an input with data-field (its name, the same after a reload) and data-saved (what the server has). The server never
-// writes into it: this file copies data-saved into the field where nobody is typing and no draft waits. What is typed is kept as a
-// draft in local storage, so that it outlives a lost connection, a reload and a restart of the server, and goes when the server
-// has saved it (data-saved says the same) or the person takes it back (Escape).
+// A field is an input with data-field (its name, the same after a reload), data-saved (what the server has) and data-shown-in (the
+// unit it is read in). The server never writes into it: this file copies data-saved into the field where nobody is typing and no
+// draft waits. What is typed is kept as a draft in local storage, so that it outlives a lost connection, a reload and a restart of
+// the server, and goes when the server has saved it (data-saved or data-settled says the same) or the person takes it back (Escape).
 
 const prefix = "stilewright.draft.";
-let changing = false;
+
+// What each field said when nobody was typing in it: what a typing that begins now is based on.
+const bases = new WeakMap();
 
 export function watchFields() {
   document.addEventListener("input", onInput);
@@ -14,27 +16,45 @@ export function watchFields() {
   document.addEventListener("focusout", onLeave);
   document.addEventListener("focusin", onEnter);
   document.addEventListener("click", onTool);
+  document.addEventListener("next", onNext);
   new MutationObserver(onChanges).observe(document.body, {
-    subtree: true, childList: true, attributes: true, attributeFilter: ["data-saved", "data-field", "data-dropped"],
+    subtree: true, childList: true, attributes: true, attributeFilter: ["data-saved", "data-field", "data-settled", "data-shown-in"],
   });
   document.querySelectorAll("[data-field]").forEach(show);
+}
+
+function isField(element) {
+  return element.dataset !== undefined && element.dataset.field !== undefined;
 }
 
 function key(field) {
   return prefix + field.dataset.field;
 }
 
+function savedOf(field) {
+  return field.dataset.saved ?? "";
+}
+
+// The draft as the field reads it: typed while another unit was shown, it says so.
 function draftOf(field) {
+  let draft;
   try {
-    return JSON.parse(localStorage.getItem(key(field)));
+    draft = JSON.parse(localStorage.getItem(key(field)));
   } catch {
     return null;
   }
+  if (!draft || draft.unit === field.dataset.shownIn) return draft;
+  return { text: withUnit(draft.text, draft.unit), basedOn: withUnit(draft.basedOn, draft.unit) };
+}
+
+function withUnit(text, unit) {
+  return text === "" || /[A-Za-z"'\u2032\u2033]/.test(text) ? text : `${text} ${unit}`;
 }
 
 function keep(field, draft) {
+  field.setAttribute("data-draft", "");
   try {
-    localStorage.setItem(key(field), JSON.stringify(draft));
+    localStorage.setItem(key(field), JSON.stringify({ ...draft, unit: field.dataset.shownIn }));
   } catch {
     // Storage that is full or forbidden: the text still stands in the field.
   }
@@ -47,80 +67,69 @@ function drop(field) {
 
 // Brings a field to what it should show.
 function show(field) {
-  const saved = field.dataset.saved ?? "";
+  const saved = savedOf(field);
   const draft = draftOf(field);
-  if (draft && (draft.text === saved || field.dataset.dropped === draft.text)) {
+  const isTyping = document.activeElement === field;
+  if (draft && (draft.text === saved || draft.text === field.dataset.settled)) {
     drop(field);
-    if (document.activeElement !== field || field.value.trim() === draft.text) write(field, saved);
-    return;
-  }
-  if (draft) {
+    if (isTyping) bases.set(field, saved);
+    else rest(field, saved);
+  } else if (draft) {
     field.setAttribute("data-draft", "");
-    if (document.activeElement !== field && field.value.trim() !== draft.text) {
-      write(field, draft.text);
-    }
-    if (field.dataset.toldDraft !== draft.text) {
-      field.dataset.toldDraft = draft.text;
-      tell(field, "typed", draft);
-    }
-    return;
+    if (!isTyping && field.value.trim() !== draft.text) field.value = draft.text;
+    if (field.dataset.told !== draft.text) tell(field, "typed", draft);
+  } else {
+    field.removeAttribute("data-draft");
+    if (!isTyping) rest(field, saved);
+    else if (!bases.has(field)) bases.set(field, field.value.trim());
   }
-  field.removeAttribute("data-draft");
-  if (document.activeElement !== field) write(field, saved);
 }
 
-function write(field, text) {
-  if (field.value === text) return;
-  changing = true;
-  field.value = text;
-  changing = false;
+// Nobody is typing: the field says what is saved.
+function rest(field, saved) {
+  bases.set(field, saved);
+  if (field.value !== saved) field.value = saved;
 }
 
 function tell(field, name, draft) {
+  field.dataset.told = draft.text;
   field.dispatchEvent(new CustomEvent(name, { bubbles: true, detail: { text: draft.text, basedOn: draft.basedOn } }));
 }
 
 function onInput(event) {
-  const field = event.target;
-  if (changing || !field.dataset || field.dataset.field === undefined) return;
-  typed(field);
+  if (isField(event.target)) typed(event.target);
 }
 
 function typed(field) {
   const before = draftOf(field);
-  const draft = { text: field.value.trim(), basedOn: before ? before.basedOn : field.dataset.saved ?? "" };
-  if (draft.text === (field.dataset.saved ?? "")) {
-    drop(field);
-  } else {
-    keep(field, draft);
-    field.setAttribute("data-draft", "");
-  }
-  field.dataset.toldDraft = draft.text;
+  const draft = { text: field.value.trim(), basedOn: before ? before.basedOn : bases.get(field) ?? savedOf(field) };
+  if (draft.text === savedOf(field) || draft.text === draft.basedOn) drop(field);
+  else keep(field, draft);
   tell(field, "typed", draft);
   // The same thing may be entered in two places, beside a drawing and on it.
   document.querySelectorAll(`[data-field="${CSS.escape(field.dataset.field)}"]`).forEach(other => {
     if (other === field) return;
-    other.dataset.toldDraft = draft.text;
-    write(other, field.value);
+    other.dataset.told = draft.text;
+    other.value = field.value;
     other.toggleAttribute("data-draft", field.hasAttribute("data-draft"));
   });
 }
 
-// The draft in the field, or null where it says what is saved.
-export function settle(field) {
-  const draft = draftOf(field) ?? { text: field.value.trim(), basedOn: field.dataset.saved ?? "" };
-  draft.text = field.value.trim();
-  if (draft.text === (field.dataset.saved ?? "")) {
-    drop(field);
-    return;
+// Sends what is typed to be saved. Where nothing was typed, the field shows what is saved, also what another screen saved meanwhile.
+function settle(field) {
+  const draft = draftOf(field);
+  if (draft) {
+    tell(field, "settled", draft);
+  } else {
+    const saved = savedOf(field);
+    rest(field, saved);
+    if (field.dataset.told !== undefined && field.dataset.told !== saved) tell(field, "typed", { text: saved, basedOn: saved });
   }
-  keep(field, draft);
-  tell(field, "settled", draft);
 }
 
 function onKey(event) {
   const field = event.target;
-  if (!field.dataset || field.dataset.field === undefined) return;
+  if (!isField(field)) return;
   if (event.key === "Enter" && field.tagName !== "TEXTAREA") {
     event.preventDefault();
     settle(field);
@@ -129,15 +138,14 @@ function onKey(event) {
     event.preventDefault();
     event.stopPropagation();
     drop(field);
-    write(field, field.dataset.saved ?? "");
-    field.dataset.toldDraft = "";
+    rest(field, savedOf(field));
     tell(field, "typed", { text: field.value, basedOn: field.value });
   }
 }
 
 function onEnter(event) {
   const field = event.target;
-  if (!field.dataset || field.dataset.field === undefined) return;
+  if (!isField(field)) return;
   lastField = field;
   // Where the page has a pad, a touch screen needs no keyboard of its own over it.
   const hasPad = field.closest("[data-fields]")?.querySelector("[data-pad]");
@@ -146,11 +154,10 @@ function onEnter(event) {
 
 function onLeave(event) {
   const field = event.target;
-  if (!field.dataset || field.dataset.field === undefined) return;
+  if (!isField(field)) return;
   // A key of the pad writes into the field it belongs to; that is not leaving it.
   if (event.relatedTarget && event.relatedTarget.closest("[data-pad]")) return;
-  if (draftOf(field)) settle(field);
-  else show(field);
+  settle(field);
 }
 
 // The field that the pad writes into: the last one that had the focus.
@@ -169,8 +176,8 @@ function onTool(event) {
     settle(field);
     next(field, pad);
     return;
-  } else if (put.includes("/")) replace(field, withFraction(field.value, put));
-  else replace(field, withDigit(field.value, put));
+  } else if (put.length > 1) replace(field, withFraction(field.value, put));
+  else replace(field, field.value + put);
   if (!matchMedia("(pointer: coarse)").matches) field.focus({ preventScroll: true });
 }
 
@@ -190,7 +197,7 @@ function markAt(rule, x) {
 }
 
 function replace(field, text) {
-  write(field, text);
+  field.value = text;
   typed(field);
   // Keeps the pad writing where it wrote.
   lastField = field;
@@ -230,10 +237,10 @@ function next(field, pad) {
   }
 }
 
-document.addEventListener("next", event => {
+function onNext(event) {
   const pad = event.target.closest("[data-fields]")?.querySelector("[data-pad]");
   if (pad) next(event.target, pad);
-});
+}
 
 function onChanges(changes) {
   for (const change of changes) {

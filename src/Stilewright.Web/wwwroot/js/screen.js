@@ -41,5 +41,10 @@ function onClick(event) {
   if (button.dataset.unit !== undefined) {
     document.cookie = `stilewright.unit=${button.dataset.unit}; path=/; max-age=31536000; samesite=strict`;
   }
+  if (button.dataset.more !== undefined) {
+    // On a narrow screen the tools of the head are folded away.
+    const isOpen = button.closest(".head").toggleAttribute("data-open");
+    button.setAttribute("aria-expanded", String(isOpen));
+  }
   if (button.dataset.print !== undefined) window.print();
 }

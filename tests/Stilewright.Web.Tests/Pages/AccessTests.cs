@@ -1,0 +1,61 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+using Stilewright.Web.Tests.Running;
+
+namespace Stilewright.Web.Tests.Pages;
+
+/// <summary>Pages can be used by everyone: WCAG 2.2, A and AA, as far as axe can tell, and targets that fit a finger.</summary>
+[Collection(InBrowser.Name)]
+public sealed class AccessTests(Chromium chromium)
+{
+    // 44 CSS px: WCAG 2.2, success criterion 2.5.5 (AAA), https://www.w3.org/TR/WCAG22/#target-size-enhanced. A link within a sentence is
+    // exempt there; so are parts of a drawing here, which the buttons beside it reach too.
+    private const string SmallTargets = """
+        () => [...document.querySelectorAll("button, a[href], input, select, textarea, summary")].filter(each => {
+          const label = each.matches("[type=checkbox], [type=radio]") ? each.closest("label") : null;
+          const box = (label ?? each).getBoundingClientRect();
+          if (!each.checkVisibility() || box.width === 0 || each.closest("svg, .skip, [aria-hidden=true]")) return false;
+          const isInSentence = each.tagName === "A" && !["flex", "inline-flex", "grid", "block"].includes(getComputedStyle(each).display)
+            && [...each.parentElement.childNodes].some(node => node.nodeType === Node.TEXT_NODE && node.data.trim() !== "");
+          return !isInSentence && (box.width < 43.5 || box.height < 43.5);
+        }).map(each => `${each.outerHTML.slice(0, 90)}: ${Math.round(each.getBoundingClientRect().width)} × ${Math.round(each.getBoundingClientRect().height)}`)
+        """;
+
+    public static TheoryData<string> Names => AllPages.Names;
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public async Task No_rule_of_WCAG_is_broken_in_the_light_or_in_the_dark(string page)
+    {
+        await using var screen = await Screen.OpenAsync(chromium);
+        await screen.GoAsync(await AllPages.AddressAsync(chromium.Server, page));
+        await CheckAsync(screen.Page, ColorScheme.Light);
+        await CheckAsync(screen.Page, ColorScheme.Dark);
+        Assert.Empty(screen.Faults);
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public async Task Targets_fit_a_finger(string page)
+    {
+        await using var screen = await Screen.OpenAsync(chromium, options: Screen.Phone);
+        await screen.GoAsync(await AllPages.AddressAsync(chromium.Server, page));
+        await screen.Button("More: unit, light, help").TapAsync();
+        var small = await screen.Page.EvaluateAsync<string[]>(SmallTargets);
+        Assert.True(small.Length == 0, string.Join('\n', small));
+    }
+
+    private static async Task CheckAsync(IPage page, ColorScheme scheme)
+    {
+        // Without transitions, or axe measures a colour on its way.
+        await page.EmulateMediaAsync(new() { ColorScheme = scheme, ReducedMotion = ReducedMotion.Reduce });
+        var result = await page.RunAxe(new AxeRunOptions
+        {
+            RunOnly = new() { Type = "tag", Values = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] },
+        });
+        Assert.NotEmpty(result.Passes);
+        Assert.True(result.Violations.Length == 0, string.Join('\n', result.Violations.Select(broken =>
+            $"{scheme}, {broken.Id}: {broken.Help}\n  {string.Join("\n  ", broken.Nodes.Take(5).Select(node => $"{node.Html} {string.Join(' ', node.Any.Select(check => check.Message))}"))}")));
+    }
+}

@@ -1,0 +1,36 @@
+using Stilewright.Web.Tests.Running;
+
+namespace Stilewright.Web.Tests.Pages;
+
+/// <summary>Every page, with enough on it to be looked at.</summary>
+internal static class AllPages
+{
+    // "{course}" stands for the address of the sample course, "{bench}" for that of its bench with the most on it.
+    private static readonly Dictionary<string, string> Addresses = new()
+    {
+        ["courses"] = "/",
+        ["course"] = "{course}",
+        ["measure"] = "{bench}/measure",
+        ["size"] = "{bench}/size?figure=width",
+        ["break-down"] = "{bench}/break-down?leaf={leaf}&part={part}&figure=length",
+        ["designs"] = "{course}/designs",
+        ["not-there"] = "/nowhere",
+        ["no-such-course"] = "/courses/nowhere",
+        ["nobody-there"] = "{course}/bench/999/measure",
+    };
+
+    public static IEnumerable<string> Keys => Addresses.Keys;
+
+    public static TheoryData<string> Names => [.. Addresses.Keys];
+
+    public static async Task<string> AddressAsync(TestServer server, string name)
+    {
+        var sample = await server.SampleAsync();
+        var course = $"/courses/{sample.Course.Id}";
+        var project = sample.Projects.MaxBy(project => project.Breakdown.Findings.Count)!;
+        var leaf = project.Worked.Fronts.SelectMany(front => front.Leaves).First(leaf => leaf.Parts.Count > 1);
+        return Addresses[name].Replace("{course}", course, StringComparison.Ordinal)
+            .Replace("{bench}", FormattableString.Invariant($"{course}/bench/{project.Project.Bench}"), StringComparison.Ordinal)
+            .Replace("{leaf}", Uri.EscapeDataString(leaf.Path), StringComparison.Ordinal).Replace("{part}", Uri.EscapeDataString(leaf.Parts[0].Path), StringComparison.Ordinal);
+    }
+}
