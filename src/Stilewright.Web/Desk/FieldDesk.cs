@@ -162,7 +162,8 @@ public abstract class FieldDesk<TDocument>(LengthUnit? readerUnit) : FieldDesk(r
     {
         foreach (var (name, draft) in drafts.ToList())
         {
-            if (draft.Field.TextIn(draft.Edit(Saved), Text) == SavedText(draft.Field))
+            // Where what it belongs to was taken out, an edit changes nothing either, and the draft waits.
+            if (draft.Field.IsSame(draft.Edit(Saved), Saved, Text) && (SavedText(draft.Field).Length > 0 || draft.Typed.Trim().Length == 0))
             {
                 drafts.Remove(name);
                 Moved();
