@@ -22,11 +22,13 @@ public static class FaceDrawings
     ];
 
     /// <summary>The first face, for a card; null where nothing can be drawn yet.</summary>
-    public static Scene? Small(ProjectBreakdown project) => project.Faces
+    public static Scene? Small(ProjectBreakdown project) => Plain(project).Select(drawn => drawn.Scene).FirstOrDefault();
+
+    /// <summary>Every face that has anything to draw, small and without dimensions.</summary>
+    public static IEnumerable<(FaceBreakdown Face, Scene Scene)> Plain(ProjectBreakdown project) => project.Faces
         .Where(face => face.Frame is not null || face.Fronts.Any(front => front.Leaves.Count > 0))
-        .Select(face => Fit.Largest(LengthUnit.Inch, 100, 100,
-            scale => FaceElevation.Draw(FormattableString.Invariant($"Bench {project.Project.Bench}"), face, scale, LengthFormat.InchesTo32, 100, isPlain: true)).Scene)
-        .FirstOrDefault();
+        .Select(face => (face, Fit.Largest(LengthUnit.Inch, 100, 100,
+            scale => FaceElevation.Draw(FormattableString.Invariant($"Bench {project.Project.Bench}"), face, scale, LengthFormat.InchesTo32, 100, isPlain: true)).Scene));
 
     private static Scene Draw(string title, FaceBreakdown face, LengthFormat format) => Fit.Largest(
         format.Unit, WidthMillimetres, HeightMillimetres, scale => FaceElevation.Draw(title, face, scale, format, WidthMillimetres)).Scene;

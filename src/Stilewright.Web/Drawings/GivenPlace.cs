@@ -11,12 +11,16 @@ public static class GivenPlace
     public static string? AddressOf(Origin origin, ProjectDesk desk)
     {
         var (course, bench) = (desk.Course.Course.Id, desk.Project!.Project.Bench);
-        var id = origin.Path.Split('/')[0];
+        var steps = origin.Path.Split('/');
+        var id = steps[0];
+        var isOverride = steps.Contains("overrides");
         return origin.Kind switch
         {
             OriginKind.Shipped or OriginKind.Standard => $"/courses/{course}/standard#{Uri.EscapeDataString(origin.Path)}",
-            OriginKind.Design => $"/courses/{course}/designs?design={Uri.EscapeDataString(id)}",
+            OriginKind.Design => $"/courses/{course}/designs?design={Uri.EscapeDataString(steps[1])}",
             OriginKind.Course => $"/courses/{course}",
+            OriginKind.Opening when isOverride => $"{WorkStep.Size.AddressFor(course, bench)}?opening={Uri.EscapeDataString(id)}",
+            OriginKind.Project when isOverride => BenchSettings.AddressFor(course, bench),
             OriginKind.Opening => $"{WorkStep.Measure.AddressFor(course, bench)}?opening={Uri.EscapeDataString(id)}",
             OriginKind.Project => WorkStep.Measure.AddressFor(course, bench),
             OriginKind.Leaf => $"{WorkStep.Size.AddressFor(course, bench)}?opening={Uri.EscapeDataString(id)}",

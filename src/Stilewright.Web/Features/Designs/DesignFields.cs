@@ -8,59 +8,59 @@ namespace Stilewright.Web.Features.Designs;
 /// <summary>What is typed about a door design, as fields.</summary>
 public static class DesignFields
 {
-    public static WordField<Course> Name(string id) => Words(id, "name", "what it is called", design => design.Name, (design, words) => design with { Name = words ?? design.Name });
+    public static WordField<Course> Name(string id) => Words(id, "name", "What it is called", design => design.Name, (design, words) => design with { Name = words ?? design.Name });
 
-    public static WordField<Course> Species(string id) => Words(id, "species", "species", design => design.Species, (design, words) => design with { Species = words ?? design.Species });
+    public static WordField<Course> Species(string id) => Words(id, "species", "Species", design => design.Species, (design, words) => design with { Species = words ?? design.Species });
 
-    public static LengthField TopRail(string id, string usual) => Free(id, "topRail", "top rail", usual, design => design.TopRail, (design, entry) => design with { TopRail = entry });
+    public static LengthField TopRail(string id, string usual) => Free(id, "topRail", "Top rail", usual, design => design.TopRail, (design, entry) => design with { TopRail = entry });
 
-    public static LengthField BottomRail(string id, string usual) => Free(id, "bottomRail", "bottom rail", usual, design => design.BottomRail, (design, entry) => design with { BottomRail = entry });
+    public static LengthField BottomRail(string id, string usual) => Free(id, "bottomRail", "Bottom rail", usual, design => design.BottomRail, (design, entry) => design with { BottomRail = entry });
 
-    public static LengthField Tenon(string id, string usual) => Free(id, "tenon", "tenon length", usual, design => design.Tenon, (design, entry) => design with { Tenon = entry });
+    public static LengthField Tenon(string id, string usual) => Free(id, "tenon", "Tenon length", usual, design => design.Tenon, (design, entry) => design with { Tenon = entry });
 
-    public static LengthField CutBack(string id) => Free(id, "cutBack", "moulding cut back", "none", design => design.CutBack, (design, entry) => design with { CutBack = entry });
+    public static LengthField CutBack(string id) => Free(id, "cutBack", "Moulding cut back", "none", design => design.CutBack, (design, entry) => design with { CutBack = entry });
 
     /// <summary>One field for both stiles, or two; none where the standard's width holds.</summary>
     public static IReadOnlyList<LengthField> Stiles(string id, StileWidths? widths) => widths switch
     {
         null => [],
-        { Both: not null } => [Needed(id, "stiles/both", "both stiles", design => design.Stiles?.Both, (design, entry) => design with { Stiles = new(entry) })],
+        { Both: not null } => [Needed(id, "stiles/both", "Both stiles", design => design.Stiles?.Both, (design, entry) => design with { Stiles = new(entry) })],
         _ =>
         [
-            Needed(id, "stiles/hinge", "stile by the hinges", design => design.Stiles?.Hinge, (design, entry) => design with { Stiles = design.Stiles! with { Hinge = entry } }),
-            Needed(id, "stiles/pull", "stile at the pull", design => design.Stiles?.Pull, (design, entry) => design with { Stiles = design.Stiles! with { Pull = entry } }),
+            Needed(id, "stiles/hinge", "Stile by the hinges", design => design.Stiles?.Hinge, (design, entry) => design with { Stiles = design.Stiles! with { Hinge = entry } }),
+            Needed(id, "stiles/pull", "Stile at the pull", design => design.Stiles?.Pull, (design, entry) => design with { Stiles = design.Stiles! with { Pull = entry } }),
         ],
     };
 
     /// <summary>The width of every mid rail that is evenly placed.</summary>
-    public static LengthField MidRail(string id, string usual) => Free(id, "midRails/width", "width of each", usual,
+    public static LengthField MidRail(string id, string usual) => Free(id, "midRails/width", "Width of each", usual,
         design => design.MidRails?.Width, (design, entry) => design.MidRails is { } rails ? design with { MidRails = rails with { Width = entry } } : design);
 
-    public static LengthField PlaceHeight(string id, int index) => Needed(id, Of("midRails/places", index, "height"), "above the bottom of the leaf",
+    public static LengthField PlaceHeight(string id, int index) => Needed(id, Of("midRails/places", index, "height"), "Above the bottom of the leaf",
         design => Place(design, index)?.Height, (design, entry) => WithPlace(design, index, place => place with { Height = entry }));
 
-    public static LengthField PlaceWidth(string id, int index, string usual) => Free(id, Of("midRails/places", index, "width"), "width", usual,
+    public static LengthField PlaceWidth(string id, int index, string usual) => Free(id, Of("midRails/places", index, "width"), "Width", usual,
         design => Place(design, index)?.Width, (design, entry) => WithPlace(design, index, place => place with { Width = entry }));
 
-    public static LengthField MidStile(string id, int row, string usual) => Free(id, Of("midStiles", row, "width"), "width of each", usual,
+    public static LengthField MidStile(string id, int row, string usual) => Free(id, Of("midStiles", row, "width"), "Width of each", usual,
         design => design.MidStiles.FirstOrDefault(each => each.Row == row)?.Width,
         (design, entry) => design with { MidStiles = [.. design.MidStiles.Select(each => each.Row == row ? each with { Width = entry } : each)] });
 
     public static LengthField Rise(string id, bool isTop) => new(
-        Name(id, $"{End(isTop)}/rise"), "rise", course => Arch(course, id, isTop)?.Rise, (course, entry) => WithArch(course, id, isTop, arch => arch with { Rise = entry }))
+        Name(id, $"{End(isTop)}/rise"), "Rise", course => Arch(course, id, isTop)?.Rise, (course, entry) => WithArch(course, id, isTop, arch => arch with { Rise = entry }))
     {
         IsOptional = false,
     };
 
     public static LengthField Shoulder(string id, bool isTop) => new(
-        Name(id, $"{End(isTop)}/shoulder"), "shoulder at each end", course => Arch(course, id, isTop)?.Shoulder, (course, entry) => WithArch(course, id, isTop, arch => arch with { Shoulder = entry }))
+        Name(id, $"{End(isTop)}/shoulder"), "Shoulder at each end", course => Arch(course, id, isTop)?.Shoulder, (course, entry) => WithArch(course, id, isTop, arch => arch with { Shoulder = entry }))
     {
         Otherwise = "none",
     };
 
     /// <summary>How the reverse arcs are to the crown, as two whole numbers.</summary>
     public static WordField<Course> Ratio(string id, bool isTop) => new(
-        Name(id, $"{End(isTop)}/reverseToCrown"), "reverse arcs to crown",
+        Name(id, $"{End(isTop)}/reverseToCrown"), "Reverse arcs to crown",
         course => Arch(course, id, isTop)?.ReverseToCrown is { } ratio ? string.Create(CultureInfo.InvariantCulture, $"{ratio.Reverse} : {ratio.Crown}") : null,
         (course, words) => WithArch(course, id, isTop, arch => arch with { ReverseToCrown = words is null ? null : RatioOf(words) }))
     {
@@ -74,15 +74,15 @@ public static class DesignFields
         return step is LineStep
             ?
             [
-                Point<LineStep>("x", "ends, across", line => line.X, (line, entry) => line with { X = entry }),
-                Point<LineStep>("y", "ends, above", line => line.Y, (line, entry) => line with { Y = entry }),
+                Point<LineStep>("x", "Ends, across", line => line.X, (line, entry) => line with { X = entry }),
+                Point<LineStep>("y", "Ends, above", line => line.Y, (line, entry) => line with { Y = entry }),
             ]
             :
             [
-                Point<ArcStep>("viaX", "goes through, across", arc => arc.ViaX, (arc, entry) => arc with { ViaX = entry }),
-                Point<ArcStep>("viaY", "goes through, above", arc => arc.ViaY, (arc, entry) => arc with { ViaY = entry }),
-                Point<ArcStep>("x", "ends, across", arc => arc.X, (arc, entry) => arc with { X = entry }),
-                Point<ArcStep>("y", "ends, above", arc => arc.Y, (arc, entry) => arc with { Y = entry }),
+                Point<ArcStep>("viaX", "Goes through, across", arc => arc.ViaX, (arc, entry) => arc with { ViaX = entry }),
+                Point<ArcStep>("viaY", "Goes through, above", arc => arc.ViaY, (arc, entry) => arc with { ViaY = entry }),
+                Point<ArcStep>("x", "Ends, across", arc => arc.X, (arc, entry) => arc with { X = entry }),
+                Point<ArcStep>("y", "Ends, above", arc => arc.Y, (arc, entry) => arc with { Y = entry }),
             ];
 
         LengthField Point<T>(string key, string label, Func<T, LengthEntry> get, Func<T, LengthEntry, T> set)

@@ -7,7 +7,7 @@ namespace Stilewright.Web.Features.Designs;
 /// <summary>The size of the sample leaf on one screen; it is kept there alone and saved nowhere.</summary>
 public sealed class SampleDesk(string courseId, LengthUnit unit, LengthFormat format) : FieldDesk<SampleSize>(format.Unit)
 {
-    private SampleSize size = new(DesignEdits.Entry(unit, "15", "380"), DesignEdits.Entry(unit, "24", "610"));
+    private SampleSize size = SampleSize.Usual(unit);
 
     public static LengthField<SampleSize> Width { get; } = new("width", "width", there => there.Width, (there, entry) => there with { Width = entry ?? there.Width })
     {

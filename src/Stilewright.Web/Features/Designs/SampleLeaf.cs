@@ -55,7 +55,7 @@ public sealed record SampleLeaf(Scene? Scene, Func<string, string?> ClassOf, IRe
         var face = isPair
             ? new Face("sample-face", FaceSide.Front, null, [Pair(design, standard, size)], [])
             : new Face("sample-face", FaceSide.Front, null, [],
-                [new StatedFront(FrontId, size.Width, size.Height, design.Id, null, "", SettingValues.None, HingeSide.Left)]);
+                [new StatedFront(FrontId, size.Width, size.Height, design.Id, null, null, SettingValues.None, HingeSide.Left)]);
         var project = new Project("sample-bench", 1, "Sample", [new("sample-piece", "Sample", [face])], course.Unit, [], [], [], SettingValues.None);
         return course with { Projects = [project], Designs = [design] };
     }
@@ -69,6 +69,6 @@ public sealed record SampleLeaf(Scene? Scene, Func<string, string?> ClassOf, IRe
         LeafEntry Leaf(HingeSide side) => new(side, null, null, null, SettingValues.None);
         return new(
             FrontId, new DoorFilling(Mount.Overlay, [Leaf(HingeSide.Left), Leaf(HingeSide.Right)], design.Id, new(nothing, nothing, nothing, nothing)),
-            null, "", new(new(new LengthFormat(LengthUnit.Inch, 64).PrintWithUnit(width), width), HeightLeft: size.Height), null, null, null, SettingValues.None);
+            null, null, new(new(new LengthFormat(LengthUnit.Inch, 64).PrintWithUnit(width), width), HeightLeft: size.Height), null, null, null, SettingValues.None);
     }
 }

@@ -164,6 +164,13 @@ function onLeave(event) {
 let lastField = null;
 
 function onTool(event) {
+  const typist = event.target.closest("[data-type]");
+  if (typist) {
+    const typedInto = typist.closest("[data-types]").querySelector("[data-field]");
+    replace(typedInto, typist.dataset.type);
+    settle(typedInto);
+    return;
+  }
   const pressed = event.target.closest("[data-put], [data-marks]");
   if (!pressed) return;
   const pad = pressed.closest("[data-pad]");

@@ -9,11 +9,22 @@ export function watchScreen() {
     menu.querySelector("summary").focus();
   });
   new MutationObserver(changes => {
-    for (const change of changes)
+    for (const change of changes) {
       for (const node of change.addedNodes)
-        if (node.nodeType === Node.ELEMENT_NODE) (node.matches("dialog[data-modal]") ? [node] : [...node.querySelectorAll("dialog[data-modal]")]).forEach(open);
-  }).observe(document.body, { subtree: true, childList: true });
+        if (node.nodeType === Node.ELEMENT_NODE) {
+          (node.matches("dialog[data-modal]") ? [node] : [...node.querySelectorAll("dialog[data-modal]")]).forEach(open);
+          (node.matches("[data-arrive]") ? [node] : [...node.querySelectorAll("[data-arrive]")]).forEach(arrive);
+        }
+      if (change.type === "attributes" && change.target.dataset.arrive !== undefined) arrive(change.target);
+    }
+  }).observe(document.body, { subtree: true, childList: true, attributes: true, attributeFilter: ["data-arrive"] });
   document.querySelectorAll("dialog[data-modal]").forEach(open);
+  document.querySelectorAll("[data-arrive]").forEach(arrive);
+}
+
+// Where someone was led by a figure.
+function arrive(element) {
+  requestAnimationFrame(() => element.scrollIntoView({ block: element.tagName === "SECTION" ? "start" : "center" }));
 }
 
 function open(dialog) {
