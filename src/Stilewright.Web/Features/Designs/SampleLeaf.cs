@@ -32,7 +32,24 @@ public sealed record SampleLeaf(Scene? Scene, Func<string, string?> ClassOf, IRe
         var project = breakdown.Projects[0];
         return new(
             Draw(breakdown, project, size, format, isSmall), PartClasses.Of(project),
-            [.. breakdown.Findings.Where(finding => finding.Place.Path.StartsWith($"{FrontId}/", StringComparison.Ordinal))], []);
+            [.. breakdown.Findings.Where(finding => finding.Place.Path.StartsWith($"{FrontId}/", StringComparison.Ordinal))
+                // The leaves of a pair have the same faults.
+                .DistinctBy(finding => (finding.Rule.Code, finding.ProblemText(format)))], []);
+    }
+
+    /// <summary>For a list: at the first of some sizes at which the design can be made.</summary>
+    public static SampleLeaf Small(Course course, DoorDesign design, HouseStandard standard, LengthFormat format)
+    {
+        SampleLeaf? first = null;
+        foreach (var size in SampleSize.Common(course.Unit))
+        {
+            var sample = Of(course, design, standard, size, format, isSmall: true);
+            if (sample.Scene is not null)
+                return sample;
+            first ??= sample;
+        }
+
+        return first!;
     }
 
     private static SampleLeaf Unsound(IReadOnlyList<DocumentError> errors) => new(null, _ => null, [], [.. errors.Select(error => $"{error.Problem}; {error.Fix}.")]);
