@@ -14,7 +14,20 @@ public abstract class FieldDesk(LengthUnit? readerUnit)
     public string? Message { get; protected set; }
 
     /// <summary>What kept the last edit from being saved; empty where it was.</summary>
-    public IReadOnlyList<string> Refusals { get; protected set; } = [];
+    public IReadOnlyList<string> Refusals
+    {
+        get;
+        protected set
+        {
+            var wereNone = field.Count == 0;
+            field = value;
+            if (!wereNone || value.Count > 0)
+                Told?.Invoke();
+        }
+    } = [];
+
+    /// <summary>Raised when <see cref="Refusals"/> are others, which the frame of the page shows.</summary>
+    public event Action? Told;
 
     /// <summary>The id of the document, under which the browser keeps what is typed.</summary>
     public abstract string Id { get; }

@@ -131,6 +131,13 @@ public sealed partial class Workshop
                 return new SaveResult.Refused([new("$.bench", FormattableString.Invariant($"bench {bench} is taken: {taken.Project.Name}"), "choose a free one")]);
             if (Read(head.Tree, [.. head.Projects.Select(each => each.Tree), tree], head) is { Count: > 0 } errors)
                 return new SaveResult.Refused(errors);
+            if (document.KeptOnStandard is { } kept)
+            {
+                var alone = Use(DocumentReader.ReadCourse(BytesOf(CourseTree.Assemble(head.Tree, [tree]))), course.Course.Id);
+                if (Lacking(alone, alone.Projects[0], await StandardAtAsync(db, head.Standard.Key, kept, stop)) is { Count: > 0 } lacking)
+                    return new SaveResult.Refused(lacking);
+            }
+
             var changes = DocumentChanges.Between(was, tree, typeof(Project));
             if (changes.Count > 0)
                 await AppendAsync(head.Key, [new(key, document.Head, document.Head, tree, changes, null)], authorId, RevisionCause.Edit, null, stop);

@@ -132,9 +132,9 @@ public sealed class StandardFigures(HouseStandard standard, LengthFormat format)
     // The allowance is drawn larger than it is, or it could not be seen.
     private Scene Trim()
     {
-        const double Seen = 0.3;
-        const double Width = 4.5;
-        const double Height = 3.2;
+        const double Seen = 0.2;
+        const double Width = 3.2;
+        const double Height = 1.9;
         var (across, up) = (Value(Settings.TrimWidth), Value(Settings.TrimHeight));
         return Draw("Trim allowance", "The leaf as it leaves the clamps, and dashed what is left when half of the allowance is off each edge. The allowance is drawn larger than it is.", Half,
             [
@@ -142,8 +142,8 @@ public sealed class StandardFigures(HouseStandard standard, LengthFormat format)
                 new Shape(At(Half, new(Seen, Seen), new(Width - Seen, Seen), new(Width - Seen, Height - Seen), new(Seen, Height - Seen)), LineStyle.Hidden, Tone.Paper),
             ],
             [
-                new(Side.Bottom, [Span(Width - Seen, Width, across / 2, "half the width's")]),
-                new(Side.Right, [Span(0, Seen, up / 2, "half the height's")]),
+                new(Side.Bottom, [Span(Width - Seen, Width, across / 2, "off an edge")]),
+                new(Side.Right, [Span(0, Seen, up / 2, "off an end")]),
             ]);
     }
 
