@@ -1,4 +1,3 @@
-using Stilewright.Projects;
 using Stilewright.Shop;
 using Stilewright.Web.Desk;
 using Stilewright.Web.Features.Overrides;

@@ -1,6 +1,5 @@
 using Stilewright.Doors;
 using Stilewright.Measure;
-using Stilewright.Projects;
 using Stilewright.Shop;
 using Stilewright.Web.Desk;
 using Stilewright.Web.Features.Standard;
