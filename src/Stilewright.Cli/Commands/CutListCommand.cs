@@ -4,6 +4,7 @@ using Spectre.Console.Cli;
 using Stilewright.Cli.Files;
 using Stilewright.Cli.Layout;
 using Stilewright.Cli.Pages;
+using Stilewright.Documents.Lists;
 using Stilewright.Wording;
 
 namespace Stilewright.Cli.Commands;
@@ -40,7 +41,7 @@ internal sealed class CutListCommand(Screen screen) : Command<CutListCommand.Set
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         var breakdown = CourseFile.Open(settings.File);
-        var selection = Selection.Of(breakdown, settings.BenchNumber, settings.Leaf);
+        var selection = Selection.Of(breakdown, settings.BenchNumber, settings.Leaf).OrRefuse();
         var format = settings.FormatFor(breakdown, selection.Projects);
         var groups = CutListGroups.Of(selection, settings.By switch
         {

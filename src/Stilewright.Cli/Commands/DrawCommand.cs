@@ -80,7 +80,7 @@ internal sealed class DrawCommand(Screen screen) : Command<DrawCommand.Settings>
             return ExitCode.Good;
         }
 
-        var thing = Drawable.Find(breakdown, settings.Place, settings.View, settings.Width);
+        var thing = Drawable.Find(breakdown, settings.Place, settings.View, settings.Width).OrRefuse();
         var format = settings.FormatFor(breakdown, [thing.Project]);
         Scene scene;
         if (settings.Scale is { } scale)

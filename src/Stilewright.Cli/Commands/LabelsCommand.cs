@@ -21,7 +21,7 @@ internal sealed class LabelsCommand(Screen screen, TimeProvider clock) : Command
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         var breakdown = CourseFile.Open(settings.File);
-        var selection = Selection.Of(breakdown, settings.BenchNumber, settings.Leaf);
+        var selection = Selection.Of(breakdown, settings.BenchNumber, settings.Leaf).OrRefuse();
         var format = settings.FormatFor(breakdown, selection.Projects);
         var sheet = settings.LabelSheetFor(settings.PaperFor(format.Unit));
         var revisions = Fingerprint.Of(breakdown);

@@ -2,12 +2,9 @@ using System.ComponentModel;
 using Spectre.Console.Cli;
 using Stilewright.Cli.Files;
 using Stilewright.Cli.Pages;
-using Stilewright.Documents;
 using Stilewright.Doors;
 using Stilewright.Drawing.Packets;
-using Stilewright.Drawing.Writing;
 using Stilewright.Measure;
-using Stilewright.Prints;
 using Stilewright.Shop;
 using Stilewright.Wording;
 
@@ -37,17 +34,14 @@ internal sealed class PacketCommand(Screen screen, TimeProvider clock) : Command
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         var breakdown = CourseFile.Open(settings.File);
-        var selection = Selection.Of(breakdown, settings.BenchNumber, null);
-        ProjectBreakdown[] projects = [.. selection.Projects];
+        var selection = Selection.Of(breakdown, settings.BenchNumber, null).OrRefuse();
+        ProjectBreakdown[] projects = [.. breakdown.Projects.Where(project => settings.BenchNumber is null || project.Project.Bench == settings.BenchNumber)];
         var format = settings.FormatFor(breakdown, projects);
         var paper = settings.PaperFor(format.Unit);
         var record = HandedOutFile.Beside(settings.Out!);
         OutputFile.RefuseExisting(settings.Out!, settings.Replace);
         OutputFile.RefuseExisting(record, settings.Replace);
 
-        var now = clock.GetUtcNow();
-        var revisions = Fingerprint.Of(breakdown);
-        var facts = new PacketFacts(revisions, ProgramVersion.Text, DateOnly.FromDateTime(clock.GetLocalNow().DateTime));
         LengthUnit? unit = settings.Inches ? LengthUnit.Inch : settings.Millimetres ? LengthUnit.Millimetre : null;
         var packet = new PacketSettings(paper == PaperKind.A4 ? Paper.A4 : Paper.Letter, unit, settings.StorySticks)
         {
@@ -56,18 +50,11 @@ internal sealed class PacketCommand(Screen screen, TimeProvider clock) : Command
             Working = !settings.NoWorking,
             Labels = settings.NoLabels ? null : new(settings.LabelSheetFor(paper), settings.LabelPrint),
         };
-        var sheets = selection.IsWhole
-            ? Packet.OfCourse(breakdown, facts, packet)
-            : projects.SelectMany(project => Packet.OfProject(breakdown, project, facts, packet));
-        var handedOut = HandedOut.Of(breakdown, projects, selection.IsWhole ? HandedOutExtent.WholeCourse : HandedOutExtent.Benches,
-            revisions, ProgramVersion.Text, now);
-        var title = selection.IsWhole ? breakdown.Course.Name : $"{breakdown.Course.Name}: bench {projects[0].Project.Bench}, {projects[0].Project.Name}";
-        var count = PdfFile.Write(settings.Out!,
-            new(title, $"Drawings, parts and working of {handedOut.What}", null, "doors, drawer fronts, parts, cut list", $"Stilewright {ProgramVersion.Text}", now),
-            sheets.Select(sheet => new PdfPage(sheet.Scene, sheet.Bookmarks)), settings.Replace, screen, cancellationToken);
-        HandedOutFile.Write(record, handedOut, settings.Replace);
+        var print = PacketPrint.Of(breakdown, selection.IsWhole ? null : projects, packet, ProgramVersion.Text, clock.GetLocalNow());
+        var count = PdfFile.Write(settings.Out!, print.Facts, print.Pages, settings.Replace, screen, cancellationToken);
+        HandedOutFile.Write(record, print.HandedOut, settings.Replace);
 
-        screen.Error.WriteLine($"{settings.Out}: {handedOut.What}, {TradeWords.Count(count, "sheet", "sheets")}. Print at full size, without fitting to the page.");
+        screen.Error.WriteLine($"{settings.Out}: {print.HandedOut.What}, {TradeWords.Count(count, "sheet", "sheets")}. Print at full size, without fitting to the page.");
         screen.Error.WriteLine($"{record}: what was handed out; `stilewright changes` tells later what no longer holds.");
         if (selection.Withheld is { Count: > 0 } withheld)
             screen.Error.WriteLine($"Without parts because they cannot be built: {string.Join(", ", withheld)}. The packet says why.");

@@ -125,11 +125,11 @@ internal sealed class PatternCommand(Screen screen, TimeProvider clock) : Comman
         var breakdown = CourseFile.Open(settings.File);
         if (settings.Place is null)
         {
-            PageWriter.Write(ArchedParts.PageOf(breakdown, settings.FormatFor(breakdown, breakdown.Projects)), screen);
+            PageWriter.Write(ArchedPartsPage.Of(breakdown, settings.FormatFor(breakdown, breakdown.Projects)), screen);
             return ExitCode.Good;
         }
 
-        var parts = ArchedParts.Find(breakdown, settings.Place);
+        var parts = ArchedParts.Find(breakdown, settings.Place).OrRefuse();
         var format = settings.FormatFor(breakdown, [parts[0].Project]);
         if (settings.IsSvg && parts.Count > 1)
         {
@@ -174,27 +174,10 @@ internal sealed class PatternCommand(Screen screen, TimeProvider clock) : Comman
 
         IReadOnlyList<FullSizePattern> Draw(bool isWhole)
         {
-            List<FullSizePattern> drawn = [];
-            List<string> refusals = [];
-            foreach (var each in parts)
-            {
-                var figure = new PatternFigure(revision, format) { IsWhole = isWhole, OnePattern = OnePatternOf(each, settings.OnePattern) };
-                foreach (var result in figure.Of(each.Detail.Curves, each.Part, guide))
-                {
-                    if (result is PatternResult.Drawn(var pattern))
-                        drawn.Add(pattern);
-                    else if (result is PatternResult.Refused(var problem))
-                        refusals.Add($"{each.Part.Label}: {problem}");
-                }
-            }
-
+            var (drawn, refusals) = DrawnPatterns.Of(parts, revision, format, isWhole, settings.OnePattern, guide);
             return refusals.Count == 0 ? drawn : throw new RefusalException(ExitCode.WrongUse, [.. refusals]);
         }
     }
-
-    private static OnePattern? OnePatternOf(ArchedPart each, bool isAsked) => each.Detail.Cutters is not { } cutters ? null : new(
-        cutters.GrooveDepth.Value, each.Project.Standard[Shop.Settings.Step].Length, each.Project.Standard[Shop.Settings.LeastEngagement].Length,
-        [.. each.Project.Standard.Standard.Patterns.Select(pattern => pattern.Hard)], isAsked);
 
     private PrintCorrection CorrectionOf(Settings settings)
     {
@@ -209,11 +192,8 @@ internal sealed class PatternCommand(Screen screen, TimeProvider clock) : Comman
 
     private void Print(Settings settings, string course, string footnote, IReadOnlyList<FullSizePattern> patterns, PatternPaper paper, LengthUnit unit, CancellationToken cancellationToken)
     {
-        var tiling = new Tiling(paper, CorrectionOf(settings), unit);
-        var pages = tiling.Lay(patterns, footnote).SelectMany(laid => laid.Tiled.Sheets
-            .Select((sheet, i) => new PdfPage(sheet, i == 0 ? [.. laid.Titles.Select(each => new Bookmark(each, 1))] : [])));
-        var title = $"{course}: patterns of {settings.Place}";
-        var count = PdfFile.Write(settings.Out!, new(title, "Full-size patterns of arched parts", null, "arch, pattern, full size", $"Stilewright {ProgramVersion.Text}", clock.GetUtcNow()),
+        var pages = new DrawnPatterns(patterns, []).Pages(paper, CorrectionOf(settings), unit, footnote);
+        var count = PdfFile.Write(settings.Out!, DrawnPatterns.Facts(course, settings.Place!, ProgramVersion.Text, clock.GetUtcNow()),
             pages, settings.Replace, screen, cancellationToken);
         screen.Error.WriteLine($"{settings.Out}: {TradeWords.Count(patterns.Count, "pattern", "patterns")} on {TradeWords.Count(count, "sheet", "sheets")}. Print at 100 %, not fitted to the page, and measure the rules.");
     }

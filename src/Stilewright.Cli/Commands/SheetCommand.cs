@@ -2,6 +2,7 @@ using Spectre.Console.Cli;
 using Stilewright.Cli.Files;
 using Stilewright.Cli.Layout;
 using Stilewright.Cli.Pages;
+using Stilewright.Wording;
 
 namespace Stilewright.Cli.Commands;
 
@@ -12,7 +13,7 @@ internal sealed class SheetCommand(Screen screen) : Command<SheetCommand.Setting
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
         var breakdown = CourseFile.Open(settings.File);
-        var selection = Selection.Of(breakdown, settings.BenchNumber, settings.Leaf);
+        var selection = Selection.Of(breakdown, settings.BenchNumber, settings.Leaf).OrRefuse();
         PageWriter.Write(SheetPage.Of(selection, settings.FormatFor(breakdown, selection.Projects)), screen);
         return ExitCode.Good;
     }

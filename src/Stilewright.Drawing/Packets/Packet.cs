@@ -42,14 +42,23 @@ public static class Packet
         return [.. ProjectSection.Sheets(contents, project), .. Labels(contents, project, settings.Labels?.Print.FirstLabel ?? 1)];
     }
 
+    /// <summary>The sheets of some projects, one after the other.</summary>
+    public static IEnumerable<Sheet> OfProjects(
+        Breakdown breakdown, IEnumerable<ProjectBreakdown> projects, PacketFacts facts, PacketSettings settings) =>
+        Sections(new(breakdown, facts, settings), projects);
+
     /// <summary>The sheets of the whole course: its overview, then every project.</summary>
     public static IEnumerable<Sheet> OfCourse(Breakdown breakdown, PacketFacts facts, PacketSettings settings)
     {
         var contents = new PacketContents(breakdown, facts, settings);
-        var firstLabel = settings.Labels?.Print.FirstLabel ?? 1;
-        foreach (var sheet in CourseSection.Sheets(contents))
+        foreach (var sheet in CourseSection.Sheets(contents).Concat(Sections(contents, breakdown.Projects)))
             yield return sheet;
-        foreach (var project in breakdown.Projects)
+    }
+
+    private static IEnumerable<Sheet> Sections(PacketContents contents, IEnumerable<ProjectBreakdown> projects)
+    {
+        var firstLabel = contents.Settings.Labels?.Print.FirstLabel ?? 1;
+        foreach (var project in projects)
         {
             foreach (var sheet in ProjectSection.Sheets(contents, project))
                 yield return sheet;

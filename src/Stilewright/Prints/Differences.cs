@@ -41,7 +41,7 @@ public sealed record Differences(IReadOnlyList<Change> OnPaper, IReadOnlyList<Ch
             var revision = revisions.Projects[was.Id];
             if (was.Revision != revision)
                 origins.Add(new ProjectEdited(was, revision));
-            onPaper.AddRange(Between(was, project, revision));
+            onPaper.AddRange(Between(was, project, revision).Where(change => then.Extent != HandedOutExtent.Parts || change is not PartAdded));
         }
 
         if (then.Extent == HandedOutExtent.WholeCourse)

@@ -17,13 +17,15 @@ public sealed record HandedOut(
     [Meaning("The revision of the house standard: a fingerprint of its content")] string StandardRevision,
     IReadOnlyList<HandedOutProject> Projects)
 {
-    /// <summary>"packet of bench 3", "packets of benches 3 and 5" or "packet of the whole course".</summary>
+    /// <summary>"packet of bench 3", "packets of benches 3 and 5", "packet of the whole course" or "paper about 1·2L·TR".</summary>
     public string What
     {
         get
         {
             if (Extent == HandedOutExtent.WholeCourse)
                 return "packet of the whole course";
+            if (Extent == HandedOutExtent.Parts)
+                return $"paper about {PartWords}";
             string[] benches = [.. Projects.Select(project => project.Bench.ToString(CultureInfo.InvariantCulture))];
             return benches switch
             {
@@ -34,24 +36,44 @@ public sealed record HandedOut(
         }
     }
 
+    /// <summary>"1·2L·TR and 1·2L·P", or how many where they are more than a few.</summary>
+    public string PartWords
+    {
+        get
+        {
+            const int Few = 4;
+            string[] labels = [.. Projects.SelectMany(project => project.Parts).Select(part => part.Label)];
+            return labels switch
+            {
+                [] => "no part",
+                [var one] => one,
+                { Length: <= Few } => $"{string.Join(", ", labels[..^1])} and {labels[^1]}",
+                _ => FormattableString.Invariant($"{labels.Length} parts"),
+            };
+        }
+    }
+
     public int PartCount => Projects.Sum(project => project.Parts.Count);
 
     /// <summary>What a print of these projects tells. Parts that are withheld are not in it, as they are not on paper.</summary>
     /// <param name="projects">The projects that are printed, out of <paramref name="breakdown"/>.</param>
     /// <param name="revisions">Of the standard and of every project printed.</param>
     /// <param name="time">Kept to the second, in universal time.</param>
+    /// <param name="parts">The parts that are printed, for <see cref="HandedOutExtent.Parts"/>; null for all.</param>
     public static HandedOut Of(
-        Breakdown breakdown, IEnumerable<ProjectBreakdown> projects, HandedOutExtent extent, Revisions revisions, string program, DateTimeOffset time)
+        Breakdown breakdown, IEnumerable<ProjectBreakdown> projects, HandedOutExtent extent, Revisions revisions, string program, DateTimeOffset time,
+        IEnumerable<Part>? parts = null)
     {
         ArgumentNullException.ThrowIfNull(breakdown);
         ArgumentNullException.ThrowIfNull(projects);
         ArgumentNullException.ThrowIfNull(revisions);
         var course = breakdown.Course;
         var utc = time.ToUniversalTime();
+        var paths = parts?.Select(part => part.Path).ToHashSet(StringComparer.Ordinal);
         return new(
             course.Id, course.Name, course.Unit, extent, utc.AddTicks(-(utc.Ticks % TimeSpan.TicksPerSecond)), program,
             breakdown.Standard.Name, revisions.Standard,
-            [.. projects.Select(project => HandedOutProject.Of(project, revisions.Projects[project.Project.Id]))]);
+            [.. projects.Select(project => HandedOutProject.Of(project, revisions.Projects[project.Project.Id], paths))]);
     }
 }
 
@@ -62,6 +84,9 @@ public enum HandedOutExtent
 
     [Meaning("Every bench there was; one that came later is new")]
     WholeCourse,
+
+    [Meaning("The parts listed, and no other, as on patterns or labels")]
+    Parts,
 }
 
 [Meaning("The project of one bench as it was handed out")]
@@ -73,11 +98,12 @@ public sealed record HandedOutProject(
     [Meaning("The revision of the project: a fingerprint of its content")] string Revision,
     IReadOnlyList<HandedOutPart> Parts)
 {
-    internal static HandedOutProject Of(ProjectBreakdown breakdown, string revision)
+    internal static HandedOutProject Of(ProjectBreakdown breakdown, string revision, IReadOnlySet<string>? paths = null)
     {
         var project = breakdown.Project;
         return new(project.Id, project.Bench, project.Name, project.Unit, revision,
-            [.. breakdown.Fronts.SelectMany(front => front.Leaves).SelectMany(leaf => leaf.Parts).Select(HandedOutPart.Of)]);
+            [.. breakdown.Fronts.SelectMany(front => front.Leaves).SelectMany(leaf => leaf.Parts)
+                .Where(part => paths is null || paths.Contains(part.Path)).Select(HandedOutPart.Of)]);
     }
 }
 

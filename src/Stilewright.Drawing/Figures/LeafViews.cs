@@ -1,7 +1,7 @@
-namespace Stilewright.Cli.Pages;
+namespace Stilewright.Drawing.Figures;
 
 /// <summary>How a leaf can be drawn.</summary>
-internal static class LeafViews
+public static class LeafViews
 {
     public const string Front = "front";
     public const string Back = "back";

@@ -1,7 +1,7 @@
-namespace Stilewright.Cli.Pages;
+namespace Stilewright.Wording;
 
 /// <summary>Labels and paths as people type them.</summary>
-internal static class PlaceName
+public static class PlaceName
 {
     private const int MostSuggestions = 3;
 

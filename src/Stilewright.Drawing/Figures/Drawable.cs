@@ -1,32 +1,31 @@
 using Stilewright.Doors;
-using Stilewright.Drawing.Figures;
 using Stilewright.Drawing.Scenes;
 using Stilewright.Measure;
+using Stilewright.Wording;
 
-namespace Stilewright.Cli.Pages;
+namespace Stilewright.Drawing.Figures;
 
 /// <summary>Something that can be drawn by its name.</summary>
 /// <param name="Draw">Makes the drawing at a scale.</param>
 /// <param name="IsFullSize">True for what makes sense at full size only.</param>
-internal sealed record Drawable(ProjectBreakdown Project, Func<Scale, LengthFormat, Scene> Draw, bool IsFullSize = false)
+public sealed record Drawable(ProjectBreakdown Project, Func<Scale, LengthFormat, Scene> Draw, bool IsFullSize = false)
 {
     /// <param name="view">One of <see cref="LeafViews"/>, for a leaf.</param>
-    /// <exception cref="RefusalException">Nothing has that name, or it is no leaf and a view of a leaf was asked for.</exception>
-    public static Drawable Find(Breakdown breakdown, string typed, string view, double widthMillimetres)
+    public static Found<Drawable> Find(Breakdown breakdown, string typed, string view, double widthMillimetres)
     {
         foreach (var project in breakdown.Projects)
         {
             foreach (var leaf in project.Fronts.SelectMany(front => front.Leaves))
             {
                 if (PlaceName.Means(typed, leaf.Path, leaf.Label))
-                    return OfLeaf(breakdown, project, leaf, view);
+                    return There(OfLeaf(breakdown, project, leaf, view));
             }
         }
 
         if (view != LeafViews.Front)
         {
-            throw new RefusalException(ExitCode.WrongUse,
-                $"--view {view} is of a leaf, and {typed} is none. {PlaceName.Suggest(typed, breakdown.Leaves.SelectMany(leaf => new[] { leaf.Label, leaf.Path }))}".TrimEnd());
+            return new Found<Drawable>.Missing(
+                $"The view {view} is of a leaf, and {typed} is none. {PlaceName.Suggest(typed, breakdown.Leaves.SelectMany(leaf => new[] { leaf.Label, leaf.Path }))}".TrimEnd());
         }
 
         foreach (var project in breakdown.Projects)
@@ -34,21 +33,23 @@ internal sealed record Drawable(ProjectBreakdown Project, Func<Scale, LengthForm
             foreach (var face in project.Faces.Where(face => PlaceName.Means(typed, face.Face.Id, face.Face.Id)))
             {
                 var piece = project.Pieces.First(piece => piece.Faces.Contains(face)).Piece;
-                return new(project, (scale, format) => FaceElevation.Draw($"Bench {project.Project.Bench}, {piece.Name}: {face.Face.Id}", face, scale, format, widthMillimetres));
+                return There(new(project, (scale, format) => FaceElevation.Draw(FormattableString.Invariant($"Bench {project.Project.Bench}, {piece.Name}: {face.Face.Id}"), face, scale, format, widthMillimetres)));
             }
 
             foreach (var run in project.Runs.Where(run => PlaceName.Means(typed, run.Run.Id, run.Run.Id)))
-                return new(project, (scale, format) => RunElevation.Draw($"Bench {project.Project.Bench}: run {run.Run.Id}", run, scale, format));
+                return There(new(project, (scale, format) => RunElevation.Draw(FormattableString.Invariant($"Bench {project.Project.Bench}: run {run.Run.Id}"), run, scale, format)));
             foreach (var leaf in project.Fronts.SelectMany(front => front.Leaves))
             {
                 if (leaf.Parts.FirstOrDefault(part => PlaceName.Means(typed, part.Path, part.Label)) is { } part)
-                    return new(project, (scale, format) => PartFigure.Draw(part, LeafDetail.Of(breakdown.Course, project, leaf), scale, format));
+                    return There(new(project, (scale, format) => PartFigure.Draw(part, LeafDetail.Of(breakdown.Course, project, leaf), scale, format)));
             }
         }
 
-        throw new RefusalException(ExitCode.WrongUse,
+        return new Found<Drawable>.Missing(
             $"There is no face, run, leaf or part {typed} in this course. {PlaceName.Suggest(typed, Names(breakdown))}".TrimEnd());
     }
+
+    private static Found<Drawable> There(Drawable thing) => new Found<Drawable>.There(thing);
 
     private static Drawable OfLeaf(Breakdown breakdown, ProjectBreakdown project, SizedLeaf leaf, string view)
     {

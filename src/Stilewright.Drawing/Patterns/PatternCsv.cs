@@ -1,13 +1,12 @@
 using System.Globalization;
 using CsvHelper;
 using Stilewright.Curves;
-using Stilewright.Drawing.Patterns;
 using Stilewright.Measure;
 
-namespace Stilewright.Cli.Pages;
+namespace Stilewright.Drawing.Patterns;
 
 /// <summary>The curves of patterns as comma-separated values (RFC 4180), from the middle of the spring line: across to the right, and off it into the arch.</summary>
-internal static class PatternCsv
+public static class PatternCsv
 {
     /// <summary>How far the straight lines between listed points may lie from the curve, in inches.</summary>
     public const double ToleranceInches = 0.001;

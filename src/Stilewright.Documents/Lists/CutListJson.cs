@@ -6,10 +6,10 @@ using Stilewright.Doors;
 using Stilewright.Measure;
 using Stilewright.Wording;
 
-namespace Stilewright.Cli.Pages;
+namespace Stilewright.Documents.Lists;
 
 /// <summary>The cut list as JSON. Every size is an exact fraction of inches as text, such as <c>"137/16"</c>.</summary>
-internal static class CutListJson
+public static class CutListJson
 {
     private static readonly JsonWriterOptions Options = new()
     {

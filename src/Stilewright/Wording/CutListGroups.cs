@@ -1,10 +1,9 @@
 using Stilewright.Doors;
-using Stilewright.Wording;
 
-namespace Stilewright.Cli.Pages;
+namespace Stilewright.Wording;
 
 /// <summary>Over how much identical parts are gathered.</summary>
-internal enum CutListBy
+public enum CutListBy
 {
     Leaf,
     Bench,
@@ -12,7 +11,7 @@ internal enum CutListBy
 }
 
 /// <summary>The lists that were asked for.</summary>
-internal static class CutListGroups
+public static class CutListGroups
 {
     public static IReadOnlyList<CutListGroup> Of(Selection selection, CutListBy by)
     {

@@ -4,11 +4,11 @@ using Fractions;
 using Stilewright.Measure;
 using Stilewright.Wording;
 
-namespace Stilewright.Cli.Pages;
+namespace Stilewright.Documents.Lists;
 
 /// <summary>The cut list as comma-separated values (RFC 4180: CRLF, quotes where needed, a header).</summary>
 /// <remarks>Sizes stand twice: as text in the reader's unit, and in decimal inches to six places for programs that calculate.</remarks>
-internal static class CutListCsv
+public static class CutListCsv
 {
     private const int Places = 6;
 
