@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json.Nodes;
 using Stilewright.Doors;
 using Stilewright.Projects;
@@ -23,4 +24,9 @@ public sealed record OpenCourse(
 
     /// <summary>All benches together, each under the standard that it follows, as for the combined cut list; worked out when first asked for.</summary>
     public Breakdown Whole => whole.Value;
+
+    /// <summary>The numbers of its revisions, such as <c>4,hall:2,kitchen:3</c>: the course's, then every project's by its id.</summary>
+    public string Stand => string.Join(',', Projects
+        .Select(project => string.Create(CultureInfo.InvariantCulture, $"{project.Project.Id}:{project.Head}"))
+        .Prepend(Head.ToString(CultureInfo.InvariantCulture)));
 }

@@ -118,8 +118,12 @@ public sealed partial class Workshop
                 "millimetre" => ShippedStandards.Millimetre,
                 _ => null,
             };
-            if (await db.Documents.AnyAsync(each => each.Kind == DocumentKind.Standard && each.RecordId == course.Standard, stop))
-                return await StandardAsync(db, course.Standard, stop);
+            foreach (var name in new[] { course.Standard, CourseFiles.StandardIdOf(course.Standard) })
+            {
+                if (await db.Documents.AnyAsync(each => each.Kind == DocumentKind.Standard && each.RecordId == name, stop))
+                    return await StandardAsync(db, name, stop);
+            }
+
             if (shipped is null)
                 return null;
             standard = shipped with { Id = course.Standard };
@@ -127,9 +131,9 @@ public sealed partial class Workshop
         else if (await db.Documents.AnyAsync(each => each.Kind == DocumentKind.Standard && each.RecordId == standard.Id, stop))
         {
             var there = await StandardAsync(db, standard.Id, stop);
-            if (Fingerprint.Of(there.Standard) == Fingerprint.Of(standard))
+            if (CourseFiles.IsSame(there.Standard, standard))
                 return there;
-            standard = standard with { Id = $"{standard.Id}-{Fingerprint.Of(standard)}" };
+            standard = standard with { Id = $"{standard.Id}-{Fingerprint.Of(StandardInFull.Of(standard))}" };
             if (await db.Documents.AnyAsync(each => each.Kind == DocumentKind.Standard && each.RecordId == standard.Id, stop))
                 return await StandardAsync(db, standard.Id, stop);
         }

@@ -128,7 +128,17 @@ public sealed partial class Workshop
             }
 
             var key = each.Key;
-            if (key == 0)
+            var head = each.Head;
+            // A project that was cleared from its bench and comes back, as with an imported file, goes on with its own history.
+            if (key == 0 && await db.Documents.SingleOrDefaultAsync(
+                document => document.Kind == DocumentKind.Project && document.CourseKey == courseKey && document.RecordId == each.NewId, stop) is { } cleared)
+            {
+                (key, head) = (cleared.Key, cleared.Head);
+                cleared.IsArchived = false;
+                cleared.Head++;
+                await db.SaveChangesAsync(stop);
+            }
+            else if (key == 0)
             {
                 var document = new StoredDocument { Kind = DocumentKind.Project, RecordId = each.NewId!, CourseKey = courseKey, Head = 1 };
                 db.Documents.Add(document);
@@ -143,7 +153,7 @@ public sealed partial class Workshop
                     throw new DbUpdateConcurrencyException("Another program saved to this data file at the same moment.");
             }
 
-            db.Revisions.Add(Revision(key, each.Head + 1, each.BasedOn, each.Tree, each.Changes, DocumentFormat.Course.Version, authorId, cause, of));
+            db.Revisions.Add(Revision(key, head + 1, each.BasedOn, each.Tree, each.Changes, DocumentFormat.Course.Version, authorId, cause, of));
         }
 
         await db.SaveChangesAsync(stop);

@@ -10,8 +10,10 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using Stilewright.Drawing.Letters;
 using Stilewright.Web.Desk;
+using Stilewright.Web.Features.Api;
 using Stilewright.Web.Features.BackUp;
 using Stilewright.Web.Features.Join;
+using Stilewright.Web.Features.Printing;
 using Stilewright.Web.Makers;
 using Stilewright.Web.Shell;
 using Stilewright.Web.Storage;
@@ -124,6 +126,8 @@ public sealed class WebServer : IAsyncDisposable
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton<Workshop>();
         services.AddSingleton<MakerBook>();
+        services.AddSingleton<HandOutBook>();
+        services.AddSingleton<PrintRoom>();
         services.AddSingleton(settings);
         services.AddSingleton(entrance);
         services.AddSingleton<GuessLimit>();
@@ -158,6 +162,7 @@ public sealed class WebServer : IAsyncDisposable
         app.UseHostFiltering();
         app.UseExceptionHandler("/fault", createScopeForErrors: true);
         app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
+        app.UseApiProblems();
         app.Use(SafeHeaders);
         if (entrance.Code is { } code)
         {
@@ -181,6 +186,7 @@ public sealed class WebServer : IAsyncDisposable
         app.MapHealthChecks("/health");
         app.MapBackUp();
         app.MapOpenApi("/api/openapi.json");
+        app.MapApi();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 
