@@ -4,7 +4,7 @@ using Stilewright.Measure;
 namespace Stilewright.Drawing.Patterns;
 
 /// <summary>Figures of curves as patterns print them: to 1/64 in, or to 0.1 mm.</summary>
-internal sealed class FineWords(LengthFormat format)
+public sealed class FineWords(LengthFormat format)
 {
     // Curves are known to 1e-9 in, so that a figure closer than that to a fraction is that fraction.
     private static readonly Length Known = Length.FromInches(new Fraction(1, 1_000_000_000));

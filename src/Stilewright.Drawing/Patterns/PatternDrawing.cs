@@ -533,7 +533,7 @@ internal sealed class PatternDrawing
         var at = PlaceAt(points[index], middle);
         if (points[index].Mark != TrammelMark.Centre)
         {
-            NameMark(at, MarkName(tables, table, index), new(1.9, isTurnedOver ? -1.4 : 3.4));
+            NameMark(at, TrammelWords.NameOf(tables, table, index), new(1.9, isTurnedOver ? -1.4 : 3.4));
             return new(0, 0, 0, 0);
         }
 
@@ -545,7 +545,7 @@ internal sealed class PatternDrawing
             centres.Add(new(at.X - 2, at.Y - 2, 6, 6));
             foreach (var step in new[] { new PaperPoint(2, 0), new PaperPoint(0, 2) })
                 marks.Add(new Shape(Outline.Line(at - step, at + step), LineStyle.Dimension));
-            NameMark(at, MarkName(tables, table, index), new(1.4, 3.4));
+            NameMark(at, TrammelWords.NameOf(tables, table, index), new(1.4, 3.4));
         }
 
         foreach (var end in new[] { PlaceAt(points[index - 1], middle), PlaceAt(points[index + 1], middle) })
@@ -561,14 +561,6 @@ internal sealed class PatternDrawing
 
     private PaperPoint PlaceAt(TrammelPoint point, double middle) => At(point.Place + new CurvePoint(middle, 0));
 
-    // Letters for places on the curve, numbers for centres, in the order of the tables.
-    private static string MarkName(IReadOnlyList<TrammelTable> tables, int table, int index)
-    {
-        var isCentre = tables[table].Points[index].Mark == TrammelMark.Centre;
-        var before = tables.Take(table).SelectMany(each => each.Points).Concat(tables[table].Points.Take(index)).Count(point => point.Mark == TrammelMark.Centre == isCentre);
-        return isCentre ? FormattableString.Invariant($"{before + 1}") : Tiling.Letters(before);
-    }
-
     private void NameMark(PaperPoint at, string name, PaperPoint beside) =>
         marks.Add(new Lettering(at + beside, Typesetter.Set(name, TextStyle.Small.Bold)));
 
@@ -577,7 +569,7 @@ internal sealed class PatternDrawing
         var (points, middles) = (tables[table].Points, tables[table].Middles);
         var rows = points.Select((point, i) => new Row(
         [
-            MarkName(tables, table, i), What(point, middles, reach), fine.Sideways(point.Place.X), fine.Of(point.Place.Y),
+            TrammelWords.NameOf(tables, table, i), What(point, middles, reach), fine.Sideways(point.Place.X), fine.Of(point.Place.Y),
             point.RadiusInches is { } radius ? fine.Of(radius) : "",
         ]));
         // Half as wide as what is drawn, so that the table stands beside the centre line.
@@ -644,10 +636,8 @@ internal sealed class PatternDrawing
 
     private string What(TrammelPoint point, IReadOnlyList<double> middles, PaperBox reach) => point.Mark switch
     {
-        TrammelMark.End => "end of the curve",
-        TrammelMark.Tangent => "tangent point",
-        TrammelMark.Corner => "corner",
-        _ => middles.All(middle => PlaceAt(point, middle) is var at && reach.Holds(new(at.X, at.Y, 0, 0)))
-            ? "centre" : $"centre, off the pattern: {fine.Of(point.Place.Length)} from the middle",
+        TrammelMark.Centre when !middles.All(middle => PlaceAt(point, middle) is var at && reach.Holds(new(at.X, at.Y, 0, 0))) =>
+            $"centre, off the pattern: {fine.Of(point.Place.Length)} from the middle",
+        _ => TrammelWords.Of(point.Mark),
     };
 }

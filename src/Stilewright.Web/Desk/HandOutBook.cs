@@ -1,7 +1,6 @@
 using System.Text;
 using Microsoft.EntityFrameworkCore;
 using Stilewright.Documents;
-using Stilewright.Doors;
 using Stilewright.Prints;
 using Stilewright.Web.Storage;
 
@@ -48,14 +47,6 @@ public sealed class HandOutBook(IDbContextFactory<StoreContext> store, TimeProvi
 
     /// <summary>One print of a course; null where the course has none of that key.</summary>
     public async Task<HandedOutEntry?> FindAsync(OpenCourse course, long key, CancellationToken stop = default) => (await ReadAsync(course, key, stop)).SingleOrDefault();
-
-    /// <summary>What of a print no longer holds.</summary>
-    public static Differences Since(HandedOut then, OpenCourse now)
-    {
-        // One bench stands under the standard it is kept on, as its packet did.
-        var breakdown = then is { Extent: not HandedOutExtent.WholeCourse, Projects: [var one] } && now.WithId(one.Id) is { } project ? project.Breakdown : now.Whole;
-        return Differences.Since(then, breakdown, Fingerprint.Of(breakdown), ProgramVersion.Text);
-    }
 
     private async Task<IReadOnlyList<HandedOutEntry>> ReadAsync(OpenCourse course, long? key, CancellationToken stop)
     {

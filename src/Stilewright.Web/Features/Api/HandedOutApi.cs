@@ -32,7 +32,7 @@ internal static class HandedOutApi
             return Missing.Course;
         if (!long.TryParse(key, NumberStyles.None, CultureInfo.InvariantCulture, out var number) || await book.FindAsync(course, number, stop) is not { } entry)
             return new Missing("Nothing was handed out of this course under that key.");
-        var since = HandOutBook.Since(entry.Document, course);
+        var since = new HandOutComparison(course).Since(entry.Document);
         var format = SizeApi.FormatFor(course, shown);
         return TypedResults.Ok(new ChangesAnswer(entry.Key, entry.What, entry.MadeAt, since.PaperHolds,
             [.. since.OnPaper.Select(change => change.Text(format))], [.. since.Origins.Select(change => change.Text(format))]));

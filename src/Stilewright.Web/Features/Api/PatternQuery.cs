@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.WebUtilities;
 using Stilewright.Drawing.Patterns;
 using Stilewright.Measure;
 using Stilewright.Shop;
@@ -40,6 +41,14 @@ internal sealed record PatternQuery(
             OnePattern = query.Flag("onePattern", OnePattern, false),
         };
     }
+
+    /// <summary>The address that asks for the same.</summary>
+    /// <param name="address">Without its query.</param>
+    public string AddressOf(string address) => QueryHelpers.AddQueryString(address, new (string Name, string? Value)[]
+    {
+        ("path", Path), ("paper", Paper), ("roll", Roll), ("unit", Unit), ("feed", Across is null ? null : Feed), ("rule", Rule), ("across", Across), ("along", Along),
+        ("bearing", Bearing), ("cutter", Cutter), ("whole", Whole), ("onePattern", OnePattern),
+    }.Where(each => !string.IsNullOrWhiteSpace(each.Value)).Select(each => KeyValuePair.Create(each.Name, each.Value)));
 
     private PatternPaper? PaperOf(QueryReader query, LengthUnit unit)
     {
