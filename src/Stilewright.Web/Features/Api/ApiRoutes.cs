@@ -17,8 +17,6 @@ public static class ApiRoutes
         PaperApi.Map(courses);
         HandedOutApi.Map(courses);
         PaperApi.MapJobs(api);
-        // Whatever else is asked for under this address is told as a problem, not with a page.
-        api.MapFallback("{**rest}", () => new Missing("There is nothing at this address. The description of all there is: /api/openapi.json")).ExcludeFromDescription();
     }
 
     /// <summary>Makes every error under <c>/api</c> a problem, whatever part of the server it comes from.</summary>
@@ -34,6 +32,7 @@ public static class ApiRoutes
 
     private static string Told(int status) => status switch
     {
+        StatusCodes.Status404NotFound => "There is nothing at this address. The description of all there is: /api/openapi.json",
         StatusCodes.Status405MethodNotAllowed => "This address takes another method.",
         StatusCodes.Status413PayloadTooLarge => new TooMuch().Problem.Detail,
         StatusCodes.Status415UnsupportedMediaType => new OtherKind().Problem.Detail,
