@@ -111,6 +111,22 @@ public class DifferencesTests
         Assert.Equal(["Bench 9, Window seat: no longer in the course; parts handed out: 5"], Texts(Handed(Break(both)), Break(one)));
     }
 
+    // As above: with a gap of 1/4 the top rail is 8 3/8 long. A pattern told of it alone, so the other parts are neither changed nor new.
+    [Fact]
+    public void Paper_about_one_part_says_nothing_of_the_others()
+    {
+        var then = Break(Course(Design(), SettingValues.None, Hole));
+        var now = Break(Course(Design(), Set((Settings.GapOfPair, "1/4")), Hole));
+        var rail = then.Parts.Single(part => part.Label == "7·1L·TR");
+        var paper = HandedOut.Of(then, then.Projects, HandedOutExtent.Parts, RevisionsOf(then), Program, Time, [rail]);
+        Assert.Equal("paper about 7·1L·TR", paper.What);
+        Assert.True(Since(paper, then).PaperHolds);
+        Assert.Equal(
+            ["finished", "into the clamps", "rough"],
+            Since(paper, now).OnPaper.Select(change => change.Text(LengthFormat.InchesTo32).Split('(', ')')[1]));
+        Assert.All(Since(paper, now).OnPaper, change => Assert.Equal(rail.Path, change.Path));
+    }
+
     [Fact]
     public void Another_program_standard_or_revision_is_told_and_leaves_the_paper_right()
     {
