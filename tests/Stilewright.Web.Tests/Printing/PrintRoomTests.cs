@@ -10,7 +10,7 @@ using Stilewright.Wording;
 
 namespace Stilewright.Web.Tests.Printing;
 
-public sealed class PrintRoomTests : IAsyncLifetime
+public sealed class PrintRoomTests : IAsyncLifetime, IDisposable
 {
     private readonly string folder = Directory.CreateTempSubdirectory("stilewright-print-").FullName;
     private readonly HandClock clock = new();
@@ -32,13 +32,14 @@ public sealed class PrintRoomTests : IAsyncLifetime
         course = Assert.IsType<SaveResult.Saved>(await workshop.AddAsync(read.Document, null, "me", RevisionCause.Import)).Course;
     }
 
-    public Task DisposeAsync()
+    public Task DisposeAsync() => Task.CompletedTask;
+
+    public void Dispose()
     {
         room.Dispose();
         workshop.Dispose();
         Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();
         Directory.Delete(folder, recursive: true);
-        return Task.CompletedTask;
     }
 
     [Fact]

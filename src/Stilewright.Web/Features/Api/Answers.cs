@@ -62,7 +62,8 @@ public sealed record SizeAnswer(LengthAnswer Width, LengthAnswer Length)
 public sealed record ThicknessAnswer(LengthAnswer? Rough, LengthAnswer Planed, LengthAnswer Sanded);
 
 /// <summary>An arch.</summary>
-public sealed record ArchAnswer(string Family, LengthAnswer Span, LengthAnswer Rise, LengthAnswer? Shoulder);
+/// <param name="IsOfPair">Whether it runs across both leaves of a pair; span and rise are then those of the whole.</param>
+public sealed record ArchAnswer(string Family, LengthAnswer Span, LengthAnswer Rise, LengthAnswer? Shoulder, bool IsOfPair);
 
 /// <summary>A part in its three stages.</summary>
 /// <param name="Rough">Absent for sheet and glass, which are cut to size.</param>
@@ -115,7 +116,7 @@ public sealed record BreakdownAnswer(string Course, string Name, string Unit, IR
         part.Thickness is { } thickness ? new(LengthAnswer.Of(thickness.Rough, format), LengthAnswer.Of(thickness.Planed, format)!, LengthAnswer.Of(thickness.Final, format)!) : null,
         part.Grain is { } grain ? TradeWords.Words(grain) : null,
         (part.Arch ?? part.TopArch ?? part.BottomArch) is { } arch
-            ? new(TradeWords.Words(arch.Family), LengthAnswer.Of(arch.Span, format)!, LengthAnswer.Of(arch.Rise, format)!, LengthAnswer.Of(arch.Shoulder, format)) : null);
+            ? new(TradeWords.Words(arch.Family), LengthAnswer.Of(arch.Span, format)!, LengthAnswer.Of(arch.WholeRise, format)!, LengthAnswer.Of(arch.Shoulder, format), arch.OfPair is not null) : null);
 
     private static FindingAnswer Of(Finding finding, LengthFormat format) => new(
         TradeWords.Words(finding.Severity), finding.Rule.Code, finding.Place.Path, finding.Place.Field, [.. finding.AlsoAt.Select(place => place.Path)],

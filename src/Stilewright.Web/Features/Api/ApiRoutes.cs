@@ -1,5 +1,3 @@
-using Microsoft.AspNetCore.Http.Metadata;
-
 namespace Stilewright.Web.Features.Api;
 
 /// <summary>The interface for other programs, under <c>/api</c>.</summary>

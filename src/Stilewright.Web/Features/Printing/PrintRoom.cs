@@ -7,7 +7,7 @@ using Stilewright.Wording;
 namespace Stilewright.Web.Features.Printing;
 
 /// <summary>Where paper is made: a few prints at once, each into a file that is gone when it is let go.</summary>
-public sealed class PrintRoom(HandOutBook book, TimeProvider clock, ILogger<PrintRoom> log) : IDisposable
+public sealed partial class PrintRoom(HandOutBook book, TimeProvider clock, ILogger<PrintRoom> log) : IDisposable
 {
     /// <summary>Prints written at the same time; more wait, so that the pages stay quick.</summary>
     public const int AtOnce = 2;
@@ -107,7 +107,7 @@ public sealed class PrintRoom(HandOutBook book, TimeProvider clock, ILogger<Prin
         }
         catch (Exception fault)
         {
-            log.LogError(fault, "A print failed: {What}", print.What);
+            LogFailure(fault, print.What);
             job.End(PrintState.Failed, clock.GetUtcNow());
         }
     }
@@ -118,6 +118,9 @@ public sealed class PrintRoom(HandOutBook book, TimeProvider clock, ILogger<Prin
         foreach (var job in jobs.Values.Where(job => job.FinishedAt < before))
             Remove(job);
     }
+
+    [LoggerMessage(Level = LogLevel.Error, Message = "A print failed: {What}")]
+    private partial void LogFailure(Exception fault, string what);
 
     // Nothing of its name comes from outside.
     private static FileStream TemporaryFile() => new(
