@@ -1,5 +1,4 @@
 using Bunit;
-using Stilewright.Measure;
 using Stilewright.Web.Desk;
 using Stilewright.Web.Fields;
 using Stilewright.Web.Tests.Running;

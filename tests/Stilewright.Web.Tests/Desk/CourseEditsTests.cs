@@ -1,7 +1,6 @@
 using Stilewright.Doors;
 using Stilewright.Measure;
 using Stilewright.Projects;
-using Stilewright.Shop;
 using Stilewright.Web.Desk;
 using Stilewright.Web.Features.Size;
 using Stilewright.Web.Tests.Running;

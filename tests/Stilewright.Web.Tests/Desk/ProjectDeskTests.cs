@@ -1,5 +1,4 @@
 using Stilewright.Measure;
-using Stilewright.Projects;
 using Stilewright.Web.Desk;
 using Stilewright.Web.Fields;
 using Stilewright.Web.Tests.Running;

@@ -1,5 +1,4 @@
 using Microsoft.Playwright;
-using Stilewright.Projects;
 using Stilewright.Web.Desk;
 using Stilewright.Web.Tests.Running;
 using static Microsoft.Playwright.Assertions;

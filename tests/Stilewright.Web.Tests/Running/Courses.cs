@@ -1,4 +1,3 @@
-using Stilewright.Documents;
 using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Web.Desk;

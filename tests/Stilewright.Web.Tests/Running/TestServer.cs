@@ -1,4 +1,3 @@
-using Microsoft.EntityFrameworkCore;
 using Stilewright.Projects;
 using Stilewright.Web.Desk;
 using Stilewright.Web.Makers;
