@@ -154,7 +154,7 @@ public sealed class DraftTests(Chromium chromium)
         await Expect(field).ToHaveAttributeAsync("data-draft", "");
         await UsedAsync(screen, width);
         if (!await field.EvaluateAsync<bool>("field => field === document.activeElement"))
-            await Expect(screen.Page.GetByText("not saved yet").First).ToBeVisibleAsync();
+            await Expect(field.Locator("xpath=..").GetByText("not saved yet")).ToBeVisibleAsync();
     }
 
     private static async Task SaveAsync(Screen screen)
