@@ -1,5 +1,4 @@
 using System.Net;
-using Microsoft.EntityFrameworkCore;
 
 namespace Stilewright.Web.Tests.Serving;
 
