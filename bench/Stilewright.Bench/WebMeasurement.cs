@@ -19,6 +19,7 @@ internal static class WebMeasurement
     private const int Leaves = 240;
     private const int Starts = 3;
     private const int Fetches = 21;
+    private static readonly string[] Browsers = ["chromium", "chromium-browser", "google-chrome"];
     private static readonly TimeSpan Longest = TimeSpan.FromMinutes(4);
 
     // In the page: the time from a key to the next change of the drawing.
@@ -36,7 +37,7 @@ internal static class WebMeasurement
     public static async Task<bool> RunAsync()
     {
         var browser = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
-            .SelectMany(folder => new[] { "chromium", "chromium-browser", "google-chrome" }.Select(name => Path.Combine(folder, name))).FirstOrDefault(File.Exists);
+            .SelectMany(folder => Browsers.Select(name => Path.Combine(folder, name))).FirstOrDefault(File.Exists);
         if (browser is null)
         {
             Console.Error.WriteLine("web: chromium is not on the PATH.");
