@@ -151,7 +151,7 @@ public sealed class StandardSavesTests
     {
         var full = Documents.StandardInFull.Of(ShippedStandards.Inch);
         var field = StandardFields.Value(Settings.Overlay, "3/8");
-        var text = new Fields.FieldText(LengthUnit.Inch, LengthFormat.InchesTo32);
+        var text = new Stilewright.Web.Fields.FieldText(LengthUnit.Inch, LengthFormat.InchesTo32);
         var changed = field.Read("7/16", text).Edit!(full);
         Assert.Null(changed.Settings.Find(Settings.Overlay)!.Source);
         var told = StandardFields.Source(Settings.Overlay).Read("our hinges", text).Edit!(changed);
