@@ -8,8 +8,12 @@ namespace Stilewright.Web.Storage;
 public static class DataFile
 {
     // SQLITE_CORRUPT and SQLITE_NOTADB, from the result codes of sqlite.org.
+    private const int SqliteBusy = 5;
+    private const int SqliteLocked = 6;
     private const int SqliteCorrupt = 11;
     private const int SqliteNotADatabase = 26;
+    private const int MostAttempts = 100;
+    private static readonly TimeSpan BetweenAttempts = TimeSpan.FromMilliseconds(50);
 
     public static string ConnectionTo(string path) => new SqliteConnectionStringBuilder { DataSource = path, DefaultTimeout = 10 }.ToString();
 
@@ -104,6 +108,24 @@ public static class DataFile
             throw new RefusalException($"The data file {path} was made by a newer Stilewright. It was left untouched: get the newer program, or name another data file with --data.");
     }
 
+    // A backup begins anew where a save is just being written; SQLite says so instead of waiting.
+    private static void Copy(SqliteConnection from, SqliteConnection to, CancellationToken stop)
+    {
+        for (var attempt = 1; ; attempt++)
+        {
+            try
+            {
+                from.BackupDatabase(to);
+                return;
+            }
+            catch (SqliteException exception) when (exception.SqliteErrorCode is SqliteBusy or SqliteLocked && attempt < MostAttempts)
+            {
+                stop.ThrowIfCancellationRequested();
+                Thread.Sleep(BetweenAttempts);
+            }
+        }
+    }
+
     /// <summary>Copies a data file with SQLite's online backup, which waits for nobody and breaks no write in half.</summary>
     /// <exception cref="RefusalException">There is no such file, or the copy would replace one.</exception>
     public static async Task BackUpAsync(string path, string copy, CancellationToken stop)
@@ -120,7 +142,7 @@ public static class DataFile
             await using var to = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = copy, Pooling = false }.ToString());
             await from.OpenAsync(stop);
             await to.OpenAsync(stop);
-            await Task.Run(() => from.BackupDatabase(to), stop);
+            await Task.Run(() => Copy(from, to, stop), stop);
         }
         catch (SqliteException exception)
         {

@@ -60,7 +60,7 @@ public sealed class ProjectSheetTests
     private static IRenderedComponent<ProjectSheet> Show(BunitContext page, OpenStore store, string courseId, int bench)
     {
         page.Services.AddSingleton(store.Workshop);
-        page.Services.AddSingleton(new MakerBook(null!, TimeProvider.System));
+        page.Services.AddSingleton(store.Makers);
         page.Services.AddScoped<Asker>();
         page.AddAuthorization().SetAuthorized("A").SetClaims(new Claim(ClaimTypes.NameIdentifier, OpenStore.Mine));
         page.JSInterop.Mode = JSRuntimeMode.Loose;

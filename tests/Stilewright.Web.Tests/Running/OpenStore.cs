@@ -18,18 +18,20 @@ public sealed class OpenStore : IAsyncDisposable
     {
         files = new(Path.Combine(folder, "shop.db"));
         Workshop = new(files, TimeProvider.System);
+        Makers = new(files, TimeProvider.System);
     }
 
     public Workshop Workshop { get; }
+
+    public MakerBook Makers { get; }
 
     public static async Task<OpenStore> MakeAsync()
     {
         var store = new OpenStore();
         await DataFile.PrepareAsync(Path.Combine(store.folder, "shop.db"), store.files, default);
-        var book = new MakerBook(store.files, TimeProvider.System);
-        await book.EnterAsync(MakerBook.ProgramId, "the program");
-        await book.EnterAsync(Mine, "A");
-        await book.EnterAsync(Theirs, "B");
+        await store.Makers.EnterAsync(MakerBook.ProgramId, "the program");
+        await store.Makers.EnterAsync(Mine, "A");
+        await store.Makers.EnterAsync(Theirs, "B");
         return store;
     }
 
