@@ -103,13 +103,10 @@ public sealed class PaperFlowTests : IAsyncLifetime
         Name = "course.json", MimeType = "application/json", Buffer = System.Text.Encoding.UTF8.GetBytes(file),
     });
 
-    // Before the page's connection stands, what is touched is lost.
+    // Before the page's connection stands, what is touched is lost; over whatever the connection goes.
     private async Task GoAsync(string address)
     {
-        var socket = page.WaitForWebSocketAsync();
         await page.GotoAsync(address);
-        await socket;
-        await page.WaitForLoadStateAsync(LoadState.NetworkIdle);
-        await page.WaitForTimeoutAsync(500);
+        await page.WaitForFunctionAsync("() => { const button = document.querySelector('[data-unit]'); return button && Object.keys(button).some(key => key.startsWith('_blazorEvents')); }");
     }
 }
