@@ -1,6 +1,5 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
-using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 
 namespace Stilewright.Web.Storage;
 
@@ -27,9 +26,6 @@ public sealed class StoreContext(DbContextOptions<StoreContext> options) : DbCon
         modelBuilder.ApplyConfiguration(new MakerMapping());
         modelBuilder.ApplyConfiguration(new HandOutMapping());
     }
-
-    private sealed class UtcConverter() : ValueConverter<DateTime, DateTime>(
-        time => time.ToUniversalTime(), time => DateTime.SpecifyKind(time, DateTimeKind.Utc));
 
     private sealed class DocumentMapping : IEntityTypeConfiguration<StoredDocument>
     {
