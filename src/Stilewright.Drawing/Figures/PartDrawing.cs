@@ -162,10 +162,10 @@ internal sealed class PartDrawing
         var seen = Box(part.VisibleBounds);
         if (rail is not null)
         {
-        {
-            var spring = CurveLength.Inches(rail.Spring);
-            yield return new Shape(Outline.Line(At(rail.Sight.Start with { Y = spring }), At(rail.Sight.End with { Y = spring })), LineStyle.Centre);
-        }
+            {
+                var spring = CurveLength.Inches(rail.Spring);
+                yield return new Shape(Outline.Line(At(rail.Sight.Start with { Y = spring }), At(rail.Sight.End with { Y = spring })), LineStyle.Centre);
+            }
             foreach (var light in LightsAt(rail))
             {
                 var middle = Box(light.Box).Centre.X;

@@ -184,7 +184,8 @@ internal sealed class PatternDrawing
         var drawn = whole.With(hollow);
         return Finish(trammels, overall, crosses,
             cut is null && blocks.Count > 0 && labelBox.Bottom + BlockAir + blocks[0].Height <= room.Bottom && blocks[0].Width <= room.Width
-                ? new(room.Left + AroundText, labelBox.Bottom + BlockAir) : Beyond(drawn), cut?.End ?? "") with { CutBelow = cut?.Below };
+                ? new(room.Left + AroundText, labelBox.Bottom + BlockAir) : Beyond(drawn), cut?.End ?? "") with
+        { CutBelow = cut?.Below };
     }
 
     // So far below the spring line that curves and label stand above it, in whole inches or by 25 mm.
@@ -278,7 +279,11 @@ internal sealed class PatternDrawing
         var origin = ((SceneGroup)scene.Nodes[0]).At;
         return new(scene, part, named, trammels, overall, (crosses.From + origin, crosses.To + origin))
         {
-            SpringMiddle = origin, Name = name, IsTurnedOver = isTurnedOver, SetDowns = setDowns, Layers = layers,
+            SpringMiddle = origin,
+            Name = name,
+            IsTurnedOver = isTurnedOver,
+            SetDowns = setDowns,
+            Layers = layers,
         };
     }
 

@@ -45,7 +45,7 @@ public static class LooseFrontFields
         $"{id}/{key}", label,
         course => LooseFrontEdits.Front(course, id) is T front ? get(front) : null,
         (course, entry) => entry is { } length ? LooseFrontEdits.WithFront(course, id, front => front is T one ? set(one, length) : front) : course)
-    {
-        IsOptional = false,
-    };
+        {
+            IsOptional = false,
+        };
 }

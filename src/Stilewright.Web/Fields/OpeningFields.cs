@@ -37,13 +37,16 @@ public static class OpeningFields
     public static LengthField Member(string openingId, Side side) => new($"{openingId}/beside/{side.ToString().ToLowerInvariant()}/member", "member of the frame there",
         course => Beyond(ProjectEdits.Opening(course, openingId)?.Beside, side)?.Member,
         (course, entry) => entry is not { } width ? course : ProjectEdits.WithOpening(course, openingId, opening =>
-            Beyond(opening.Beside, side) is { } there ? opening with { Beside = With(opening.Beside, side, there switch
+            Beyond(opening.Beside, side) is { } there ? opening with
             {
-                NextOpening next => next with { Member = width },
-                FrameEdge edge => edge with { Member = width },
-                WallBeyond wall => wall with { Member = width },
-                _ => there,
-            }) } : opening))
+                Beside = With(opening.Beside, side, there switch
+                {
+                    NextOpening next => next with { Member = width },
+                    FrameEdge edge => edge with { Member = width },
+                    WallBeyond wall => wall with { Member = width },
+                    _ => there,
+                })
+            } : opening))
     {
         IsOptional = false,
     };

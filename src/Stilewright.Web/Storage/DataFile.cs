@@ -69,7 +69,9 @@ public static class DataFile
         {
             await using var connection = new SqliteConnection(new SqliteConnectionStringBuilder
             {
-                DataSource = path, Mode = SqliteOpenMode.ReadOnly, Pooling = false,
+                DataSource = path,
+                Mode = SqliteOpenMode.ReadOnly,
+                Pooling = false,
             }.ToString());
             await connection.OpenAsync(stop);
             await using var check = connection.CreateCommand();

@@ -336,7 +336,10 @@ internal sealed partial class LeafBreakdown
         {
             yield return new("bottom", under, light with
             {
-                Top = light.Bottom!.TurnedOver(), Bottom = panel.TopArch is null ? null : light.Top.TurnedOver(), EndClearance = top, ArchClearance = bottom,
+                Top = light.Bottom!.TurnedOver(),
+                Bottom = panel.TopArch is null ? null : light.Top.TurnedOver(),
+                EndClearance = top,
+                ArchClearance = bottom,
             });
         }
     }

@@ -156,7 +156,8 @@ public class LeafCurvesTests
             var isTop = random.Next(3) > 0;
             var design = Design() with
             {
-                TopArch = isTop ? arch : null, BottomArch = isTop ? null : arch,
+                TopArch = isTop ? arch : null,
+                BottomArch = isTop ? null : arch,
                 Stiles = random.Next(2) == 0 ? null : new(null, Sixteenths(30, 48), Sixteenths(24, 48)),
                 Panel = new(PanelKind.FlatSheet, Stock: "ply"),
             };

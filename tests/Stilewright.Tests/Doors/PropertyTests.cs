@@ -150,8 +150,12 @@ public class PropertyTests
             {
                 Readings = opening.Readings is not { } read ? null : read with
                 {
-                    WidthTop = Grown(read.WidthTop), WidthMiddle = Grown(read.WidthMiddle), WidthBottom = Grown(read.WidthBottom),
-                    HeightLeft = Grown(read.HeightLeft), HeightMiddle = Grown(read.HeightMiddle), HeightRight = Grown(read.HeightRight),
+                    WidthTop = Grown(read.WidthTop),
+                    WidthMiddle = Grown(read.WidthMiddle),
+                    WidthBottom = Grown(read.WidthBottom),
+                    HeightLeft = Grown(read.HeightLeft),
+                    HeightMiddle = Grown(read.HeightMiddle),
+                    HeightRight = Grown(read.HeightRight),
                 },
             });
         }

@@ -61,6 +61,24 @@ public sealed class ReadTests(ApiHost host) : IClassFixture<ApiHost>
     }
 
     [Fact]
+    public async Task Patterns_come_by_leaf_by_bench_or_for_the_whole_course()
+    {
+        var pages = new List<int>();
+        foreach (var wanted in new[] { "path=1.2L", "bench=1", "bench=1,8", "paper=letter" })
+        {
+            using var pdf = PdfDocument.Open(await host.Client.GetByteArrayAsync($"/api/courses/evening/patterns?{wanted}"));
+            pages.Add(pdf.NumberOfPages);
+        }
+
+        // Each holds those before it, since both leaves of bench 1 and the leaves of other benches are arched too.
+        Assert.Equal(pages.Order(), pages);
+        Assert.Equal(4, pages.Distinct().Count());
+        var none = await host.Client.GetAsync("/api/courses/evening/patterns?bench=2");
+        Assert.Equal(HttpStatusCode.NotFound, none.StatusCode);
+        Assert.Contains("at bench 2 has an arch", await none.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_packet_is_a_pdf_on_the_paper_wanted()
     {
         using var pdf = PdfDocument.Open(await host.Client.GetByteArrayAsync("/api/courses/evening/packet?bench=2&paper=a4&labels=false"));

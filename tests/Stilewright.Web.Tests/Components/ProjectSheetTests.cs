@@ -1,7 +1,7 @@
+using System.Security.Claims;
 using Bunit;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
-using System.Security.Claims;
 using Stilewright.Projects;
 using Stilewright.Web.Desk;
 using Stilewright.Web.Makers;

@@ -100,7 +100,9 @@ public sealed class PaperFlowTests : IAsyncLifetime
 
     private Task ChooseAsync(string file) => page.GetByLabel("Course file").SetInputFilesAsync(new FilePayload
     {
-        Name = "course.json", MimeType = "application/json", Buffer = System.Text.Encoding.UTF8.GetBytes(file),
+        Name = "course.json",
+        MimeType = "application/json",
+        Buffer = System.Text.Encoding.UTF8.GetBytes(file),
     });
 
     // Before the page's connection stands, what is touched is lost; over whatever the connection goes.

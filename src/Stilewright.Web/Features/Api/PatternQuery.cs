@@ -10,7 +10,8 @@ namespace Stilewright.Web.Features.Api;
 
 /// <summary>Patterns as an address asks for them.</summary>
 internal sealed record PatternQuery(
-    [property: FromQuery(Name = "path"), Description("An arched leaf or part, by label such as 7.2L or 7.2L.TR or by path.")] string? Path,
+    [property: FromQuery(Name = "path"), Description("An arched leaf or part, by label such as 7.2L or 7.2L.TR or by path; absent, all of the benches.")] string? Path,
+    [property: FromQuery(Name = "bench"), Description("Without a path: numbers of benches with commas between; absent, all of the course.")] string? Bench,
     [property: FromQuery(Name = "paper"), Description("letter, legal, a4 or a3; absent, letter for inches and a4 for millimetres.")] string? Paper,
     [property: FromQuery(Name = "roll"), Description("The width of a roll to print on, in place of paper.")] string? Roll,
     [property: FromQuery(Name = "unit"), Description("in or mm; absent, the unit the project is written in.")] string? Unit,
@@ -31,9 +32,10 @@ internal sealed record PatternQuery(
         var unit = query.Unit(Unit);
         // A number without a unit is in the unit shown; lengths with one are as they say.
         var own = unit ?? LengthUnit.Inch;
-        var place = query.Needed("path", Path, "name an arched leaf or part, such as 7.2L");
+        var place = query.Text("path", Path);
         return new(place, unit)
         {
+            Benches = query.Numbers("bench", Bench, 999),
             Paper = PaperOf(query, own),
             Measured = MeasuredOf(query, own),
             Guide = GuideOf(query, own),
@@ -46,7 +48,7 @@ internal sealed record PatternQuery(
     /// <param name="address">Without its query.</param>
     public string AddressOf(string address) => QueryHelpers.AddQueryString(address, new (string Name, string? Value)[]
     {
-        ("path", Path), ("paper", Paper), ("roll", Roll), ("unit", Unit), ("feed", Across is null ? null : Feed), ("rule", Rule), ("across", Across), ("along", Along),
+        ("path", Path), ("bench", Bench), ("paper", Paper), ("roll", Roll), ("unit", Unit), ("feed", Across is null ? null : Feed), ("rule", Rule), ("across", Across), ("along", Along),
         ("bearing", Bearing), ("cutter", Cutter), ("whole", Whole), ("onePattern", OnePattern),
     }.Where(each => !string.IsNullOrWhiteSpace(each.Value)).Select(each => KeyValuePair.Create(each.Name, each.Value)));
 

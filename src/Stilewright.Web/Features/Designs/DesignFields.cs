@@ -93,9 +93,9 @@ public static class DesignFields
             {
                 Curve = [.. arch.Curve!.Select((each, at) => at == index && each is T there ? set(there, length) : each)],
             }))
-        {
-            IsOptional = false,
-        };
+            {
+                IsOptional = false,
+            };
     }
 
     public static Course WithArch(Course course, string id, bool isTop, Func<Arch, Arch?> edit) => DesignEdits.With(course, id, design =>
@@ -125,9 +125,9 @@ public static class DesignFields
         string id, string key, string label, string otherwise, Func<DoorDesign, LengthEntry?> get, Func<DoorDesign, LengthEntry?, DoorDesign> set) => new(
         Name(id, key), label, course => DesignEdits.Find(course, id) is { } design ? get(design) : null,
         (course, entry) => DesignEdits.With(course, id, design => set(design, entry)))
-    {
-        Otherwise = otherwise,
-    };
+        {
+            Otherwise = otherwise,
+        };
 
     private static LengthField Needed(string id, string key, string label, Func<DoorDesign, LengthEntry?> get, Func<DoorDesign, LengthEntry, DoorDesign> set) => new(
         Name(id, key), label, course => DesignEdits.Find(course, id) is { } design ? get(design) : null,

@@ -11,11 +11,14 @@ using Stilewright.Wording;
 namespace Stilewright.Web.Features.Patterns;
 
 /// <summary>Which patterns are wanted, and how they are printed.</summary>
-/// <param name="Place">An arched leaf or part, by label or path.</param>
+/// <param name="Place">An arched leaf or part, by label or path; null for all of the benches.</param>
 /// <param name="Unit">Null for the unit that the project is written in.</param>
-public sealed record PatternOrder(string Place, LengthUnit? Unit = null)
+public sealed record PatternOrder(string? Place, LengthUnit? Unit = null)
 {
     private const double SheetMargin = 5;
+
+    /// <summary>Where no place is named: the benches whose patterns are wanted; null for all of the course.</summary>
+    public IReadOnlyList<int>? Benches { get; init; }
 
     /// <summary>Null for letter where inches are read and a4 where millimetres are.</summary>
     public PatternPaper? Paper { get; init; }
@@ -35,40 +38,51 @@ public sealed record PatternOrder(string Place, LengthUnit? Unit = null)
     private PrintCorrection Correction => Measured is { } print
         ? PrintCorrection.Of(new Printer("printer", "printer", LengthUnit.Inch, [print]), print.Feed) : PrintCorrection.None;
 
-    /// <summary>The patterns as sheets, or why there are none.</summary>
+    /// <summary>The patterns as sheets, bench by bench, or why there are none.</summary>
     /// <param name="now">In the time of the place.</param>
-    public Found<PaperPrint> Print(OpenCourse course, DateTimeOffset now) => Take(course, Whole, (found, format, drawn) =>
+    public Found<PaperPrint> Print(OpenCourse course, DateTimeOffset now) => Take(course, Whole, benches =>
     {
-        var (project, breakdown) = (found[0].Project, BreakdownOf(course, found[0]));
+        var breakdown = benches.Count == 1 ? BreakdownOf(course, benches[0].Project) : course.Whole;
         var revisions = Fingerprint.Of(breakdown);
-        var paper = Paper ?? PatternPaper.All.Single(each => each.Name == (format.Unit == LengthUnit.Inch ? "letter" : "a4"));
-        var footnote = FormattableString.Invariant($"bench {project.Project.Bench}, {project.Project.Name}, revision {revisions.Projects[project.Project.Id]}");
-        var handedOut = HandedOut.Of(breakdown, [project], HandedOutExtent.Parts, revisions, ProgramVersion.Text, now, found.Select(each => each.Part));
+        var parts = benches.SelectMany(bench => bench.Parts).ToList();
+        var handedOut = HandedOut.Of(
+            breakdown, benches.Select(bench => bench.Project), HandedOutExtent.Parts, revisions, ProgramVersion.Text, now, parts.Select(each => each.Part));
         return new Found<PaperPrint>.There(new(
-            $"Patterns of {handedOut.PartWords}", FileStem(course, found[0]) + ".pdf",
-            DrawnPatterns.Facts(course.Course.Name, found.Count == 1 ? found[0].Part.Label : found[0].Leaf.Label, ProgramVersion.Text, now),
-            drawn.Pages(paper, Correction, format.Unit, footnote), handedOut));
+            $"Patterns of {handedOut.PartWords}", FileStem(course, parts) + ".pdf",
+            DrawnPatterns.Facts(course.Course.Name, parts is [var one] ? one.Part.Label : parts[0].Leaf.Label, ProgramVersion.Text, now),
+            benches.SelectMany(bench => bench.Drawn.Pages(
+                Paper ?? PatternPaper.All.Single(each => each.Name == (bench.Format.Unit == LengthUnit.Inch ? "letter" : "a4")), Correction, bench.Format.Unit,
+                FormattableString.Invariant($"bench {bench.Project.Project.Bench}, {bench.Project.Project.Name}, revision {revisions.Projects[bench.Project.Project.Id]}"))),
+            handedOut));
     });
 
     /// <summary>One pattern as a drawing for other programs, or why there is none.</summary>
-    public Found<Scene> Drawing(OpenCourse course) => Take<Scene>(course, Whole, (found, _, drawn) => drawn.Patterns is [var one]
+    public Found<Scene> Drawing(OpenCourse course) => Take<Scene>(course, Whole, benches => benches is [{ Drawn.Patterns: [var one] }]
         ? new Found<Scene>.There(PatternSheet.Of(one.Scene, Correction).OnSheet(SheetMargin))
-        : new Found<Scene>.Missing($"A drawing holds one pattern, and {Place} has {drawn.Patterns.Count}: name one of {string.Join(", ", found.Select(each => each.Part.Label))}, and ask for the whole of a tall panel."));
+        : new Found<Scene>.Missing($"A drawing holds one pattern, and {Place ?? "the course"} has {benches.Sum(bench => bench.Drawn.Patterns.Count)}: name one of {string.Join(", ", benches.SelectMany(bench => bench.Parts).Select(each => each.Part.Label))}, and ask for the whole of a tall panel."));
 
-    /// <summary>Points or arcs of whole outlines as comma-separated values, or why there are none.</summary>
-    public Found<string> Csv(OpenCourse course, bool arcs) => Take<string>(course, true, (_, format, drawn) =>
-        new Found<string>.There(arcs ? PatternCsv.Arcs(drawn.Patterns, format.Unit) : PatternCsv.Points(drawn.Patterns, format.Unit)));
-
-    private Found<T> Take<T>(OpenCourse course, bool isWhole, Func<IReadOnlyList<ArchedPart>, LengthFormat, DrawnPatterns, Found<T>> then)
+    /// <summary>Points or arcs of whole outlines as comma-separated values, in the unit of the first bench, or why there are none.</summary>
+    public Found<string> Csv(OpenCourse course, bool arcs) => Take<string>(course, true, benches =>
     {
-        switch (ArchedParts.Find(course.Whole, Place))
+        var (patterns, unit) = (benches.SelectMany(bench => bench.Drawn.Patterns).ToList(), benches[0].Format.Unit);
+        return new Found<string>.There(arcs ? PatternCsv.Arcs(patterns, unit) : PatternCsv.Points(patterns, unit));
+    });
+
+    private Found<T> Take<T>(OpenCourse course, bool isWhole, Func<IReadOnlyList<BenchPatterns>, Found<T>> then)
+    {
+        switch (Wanted(course.Whole))
         {
             case Found<IReadOnlyList<ArchedPart>>.There(var found):
-                var project = found[0].Project;
-                var format = new LengthFormat(Unit ?? project.Project.Unit ?? course.Course.Unit, project.Standard.Format.FinestDenominator);
-                var revision = Fingerprint.Of(course.Course, project.Project);
-                var drawn = DrawnPatterns.Of(found, revision, format, isWhole, OnePattern, Guide);
-                return drawn.Refusals.Count > 0 ? new Found<T>.Missing(string.Join(" ", drawn.Refusals)) : then(found, format, drawn);
+                List<BenchPatterns> benches = [];
+                foreach (var parts in found.GroupBy(part => part.Project))
+                {
+                    var format = new LengthFormat(Unit ?? parts.Key.Project.Unit ?? course.Course.Unit, parts.Key.Standard.Format.FinestDenominator);
+                    var own = parts.ToList();
+                    benches.Add(new(parts.Key, own, format, DrawnPatterns.Of(own, Fingerprint.Of(course.Course, parts.Key.Project), format, isWhole, OnePattern, Guide)));
+                }
+
+                var refusals = benches.SelectMany(bench => bench.Drawn.Refusals).ToList();
+                return refusals.Count > 0 ? new Found<T>.Missing(string.Join(" ", refusals)) : then(benches);
             case Found<IReadOnlyList<ArchedPart>>.Missing(var problem):
                 return new Found<T>.Missing(problem);
             default:
@@ -76,8 +90,22 @@ public sealed record PatternOrder(string Place, LengthUnit? Unit = null)
         }
     }
 
-    private static Doors.Breakdown BreakdownOf(OpenCourse course, ArchedPart part) =>
-        course.WithId(part.Project.Project.Id)?.Breakdown ?? course.Whole;
+    private Found<IReadOnlyList<ArchedPart>> Wanted(Doors.Breakdown breakdown)
+    {
+        if (Place is not null)
+            return ArchedParts.Find(breakdown, Place);
+        var found = ArchedParts.Of(breakdown).Where(part => Benches is null || Benches.Contains(part.Project.Project.Bench)).ToList();
+        return found.Count > 0 ? new Found<IReadOnlyList<ArchedPart>>.There(found) : new Found<IReadOnlyList<ArchedPart>>.Missing(
+            $"No leaf {(Benches is null ? "of this course" : $"at bench {string.Join(", ", Benches)}")} has an arch, so that there is no pattern to print.");
+    }
+
+    private static Doors.Breakdown BreakdownOf(OpenCourse course, Doors.ProjectBreakdown project) =>
+        course.WithId(project.Project.Id)?.Breakdown ?? course.Whole;
+
+    private static string FileStem(OpenCourse course, IReadOnlyList<ArchedPart> parts) => parts.Select(part => part.Leaf.Path).Distinct().Count() == 1
+        ? FileStem(course, parts[0]) : FormattableString.Invariant($"{course.Course.Id}-patterns");
+
+    private sealed record BenchPatterns(Doors.ProjectBreakdown Project, IReadOnlyList<ArchedPart> Parts, LengthFormat Format, DrawnPatterns Drawn);
 
     /// <summary>The name of a pattern's file, without its ending.</summary>
     public static string FileStem(OpenCourse course, ArchedPart part) =>

@@ -1,7 +1,7 @@
+using Stilewright.Doors;
 using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;
-using Stilewright.Doors;
 using Stilewright.Web.Desk;
 using Stilewright.Web.Fields;
 

@@ -142,19 +142,19 @@ public static class StandardFields
         where T : class => new(
         $"standard/{list}/{id}/{key}", Capital(FieldLabels.Of(typeof(T), key)), standard => find(standard, id) is { } there ? get(there) : null,
         (standard, entry) => With<T>(standard, id, each => set(each, entry)))
-    {
-        Otherwise = otherwise,
-        IsOptional = isOptional,
-    };
+        {
+            Otherwise = otherwise,
+            IsOptional = isOptional,
+        };
 
     private static WordField<HouseStandard> Words<T>(
         string list, string id, string key, Func<HouseStandard, string, T?> find, Func<T, string?> get, Func<T, string?, T> set, bool isOptional = true)
         where T : class => new(
         $"standard/{list}/{id}/{key}", Capital(FieldLabels.Of(typeof(T), key)), standard => find(standard, id) is { } there ? get(there) : null,
         (standard, words) => With<T>(standard, id, each => set(each, words)))
-    {
-        IsOptional = isOptional,
-    };
+        {
+            IsOptional = isOptional,
+        };
 
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
