@@ -1,5 +1,4 @@
 using System.Runtime.CompilerServices;
-using Microsoft.Playwright;
 using Stilewright.Web.Tests.Running;
 
 namespace Stilewright.Web.Tests.Pages;
@@ -8,41 +7,33 @@ namespace Stilewright.Web.Tests.Pages;
 [Collection(InBrowser.Name)]
 public sealed class LookTests(Chromium chromium)
 {
-    private static readonly Dictionary<string, Func<BrowserNewContextOptions>> Sizes = new()
-    {
-        ["desk"] = () => Screen.Desk,
-        ["tablet"] = () => Screen.Tablet,
-        ["phone"] = () => Screen.Phone,
-    };
-
-    public static TheoryData<string, string> PagesAndSizes
-    {
-        get
-        {
-            TheoryData<string, string> both = [];
-            foreach (var page in AllPages.Keys)
-            {
-                foreach (var size in Sizes.Keys)
-                    both.Add(page, size);
-            }
-
-            return both;
-        }
-    }
-
+    // One browser for all pages, as a maker has: what a page brings with it is fetched once.
     [Theory]
-    [MemberData(nameof(PagesAndSizes))]
-    public async Task Nothing_is_wider_than_the_screen(string page, string size)
+    [InlineData("desk")]
+    [InlineData("tablet")]
+    [InlineData("phone")]
+    public async Task Nothing_is_wider_than_the_screen(string size)
     {
-        await using var screen = await Screen.OpenAsync(chromium, options: Sizes[size]());
-        await screen.GoAsync(await AllPages.AddressAsync(chromium.Server, page));
-        await screen.Page.EvaluateAsync("() => document.fonts.ready.then(() => true)");
-        await screen.Page.ScreenshotAsync(new() { Path = Path.Combine(Folder(), $"{page}-{size}.png"), FullPage = true });
-        var wide = await screen.Page.EvaluateAsync<string[]>("""
-            () => document.documentElement.scrollWidth <= document.documentElement.clientWidth ? [] : [...document.querySelectorAll("body *")]
-              .filter(each => each.getBoundingClientRect().right > document.documentElement.clientWidth + 0.5).map(each => each.outerHTML.slice(0, 120))
-            """);
-        Assert.True(wide.Length == 0, string.Join('\n', wide));
+        var options = size switch
+        {
+            "desk" => Screen.Desk,
+            "tablet" => Screen.Tablet,
+            _ => Screen.Phone,
+        };
+        await using var screen = await Screen.OpenAsync(chromium, options: options);
+        List<string> wide = [];
+        foreach (var page in AllPages.Keys)
+        {
+            await screen.GoAsync(await AllPages.AddressAsync(chromium.Server, page));
+            await screen.Page.EvaluateAsync("() => document.fonts.ready.then(() => true)");
+            await screen.Page.ScreenshotAsync(new() { Path = Path.Combine(Folder(), $"{page}-{size}.png"), FullPage = true });
+            wide.AddRange((await screen.Page.EvaluateAsync<string[]>("""
+                () => document.documentElement.scrollWidth <= document.documentElement.clientWidth ? [] : [...document.querySelectorAll("body *")]
+                  .filter(each => each.getBoundingClientRect().right > document.documentElement.clientWidth + 0.5).map(each => each.outerHTML.slice(0, 120))
+                """)).Select(each => $"{page}: {each}"));
+        }
+
+        Assert.True(wide.Count == 0, string.Join('\n', wide));
     }
 
     [Fact]
