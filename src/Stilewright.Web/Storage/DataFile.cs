@@ -7,7 +7,7 @@ namespace Stilewright.Web.Storage;
 /// <summary>The file that everything is kept in.</summary>
 public static class DataFile
 {
-    // SQLITE_CORRUPT and SQLITE_NOTADB, from the result codes of sqlite.org.
+    // SQLITE_BUSY, SQLITE_LOCKED, SQLITE_CORRUPT and SQLITE_NOTADB, from the result codes of sqlite.org.
     private const int SqliteBusy = 5;
     private const int SqliteLocked = 6;
     private const int SqliteCorrupt = 11;
