@@ -1,0 +1,169 @@
+using Stilewright.Doors;
+using Stilewright.Measure;
+
+namespace Stilewright.Teaching.Checking;
+
+/// <summary>How a number of a list stands.</summary>
+public enum NumberStanding
+{
+    /// <summary>Within half the cutting step, or one step where the rule rounds down.</summary>
+    Right,
+    Wrong,
+
+    /// <summary>Rightly worked from an earlier number that is wrong.</summary>
+    Follows,
+}
+
+public enum ListMeasure
+{
+    Width,
+    Length,
+}
+
+/// <summary>One number of a list, checked.</summary>
+/// <param name="Right">The right one, with its working.</param>
+/// <param name="From">The wrong numbers it follows from.</param>
+public sealed record CheckedNumber(
+    ListLine Line, KeyItem Item, ListMeasure Measure, Worked Right, LengthEntry Told, NumberStanding Standing, IReadOnlyList<CheckedNumber> From)
+{
+    /// <summary>Told less right: negative where the piece would be too small.</summary>
+    public Length Difference => Told.Value - Right.Length;
+
+    /// <summary>As it was probably worked, where it is wrong by a slip or follows from one; null where nothing explains it.</summary>
+    public Worked? AsWorked { get; init; }
+}
+
+/// <summary>One line of a list, checked.</summary>
+/// <param name="Items">What it is about, like items gathered; empty for a line that goes with nothing.</param>
+/// <param name="RightCount">How many of these are needed; null where the maker gave no count or the line goes with nothing.</param>
+/// <param name="IsTurned">Whether length stands before width.</param>
+public sealed record CheckedLine(ListLine Line, IReadOnlyList<KeyItem> Items, int? RightCount, bool IsTurned, IReadOnlyList<CheckedNumber> Numbers)
+{
+    public bool IsCountRight => RightCount is null || RightCount == Line.Count;
+    public bool IsRight => Items.Count > 0 && IsCountRight && Numbers.All(number => number.Standing == NumberStanding.Right);
+}
+
+/// <summary>One slip that was probably made.</summary>
+/// <param name="Cause">What was missed.</param>
+/// <param name="Right">The step as it should be worked.</param>
+/// <param name="AsWorked">The step as it was probably worked; null where only the number was written down wrongly.</param>
+public sealed record MadeSlip(Cause Cause, Worked Right, Worked? AsWorked);
+
+/// <summary>What explains the numbers of a mistake.</summary>
+/// <param name="Slips">One per place of the working at which it was made.</param>
+/// <param name="IsAsLikely">True where it is about as likely as the first.</param>
+public sealed record Explanation(IReadOnlyList<Cause> Causes, IReadOnlyList<MadeSlip> Slips, bool IsAsLikely);
+
+/// <summary>One mistake: wrong numbers that one explanation accounts for.</summary>
+/// <param name="Numbers">The numbers it made wrong itself.</param>
+/// <param name="Follow">Numbers that follow from these.</param>
+/// <param name="Explanations">The likeliest first; empty where no slip that is known explains the numbers.</param>
+public sealed record Mistake(IReadOnlyList<CheckedNumber> Numbers, IReadOnlyList<CheckedNumber> Follow, IReadOnlyList<Explanation> Explanations);
+
+/// <summary>A maker's list, checked.</summary>
+/// <param name="Missing">Parts that no line lists.</param>
+public sealed record CheckedList(
+    MakersList List, IReadOnlyList<CheckedLine> Lines, IReadOnlyList<KeyItem> Missing, IReadOnlyList<Mistake> Mistakes)
+{
+    public IEnumerable<CheckedNumber> Numbers => Lines.SelectMany(line => line.Numbers);
+    public IEnumerable<CheckedLine> Surplus => Lines.Where(line => line.Items.Count == 0);
+    public bool IsRight => Missing.Count == 0 && Lines.All(line => line.IsRight);
+}
+
+/// <summary>Checks a maker's own cut list against the right sizes, and finds which rules were missed.</summary>
+public static class ListCheck
+{
+    private const double AsLikely = 0.3;
+
+    /// <param name="others">Parts of the course besides those of the key, whose sizes may have got into the list.</param>
+    public static CheckedList Check(MakersList list, ListKey key, LengthUnit unit, IReadOnlyList<KeyItem>? others = null)
+    {
+        var match = ListMatch.Of(list, key);
+        var asked = new List<(MatchedLine Line, ListMeasure Measure, Worked Right, LengthEntry Told)>();
+        foreach (var line in match.Matched)
+        {
+            if (line.Width is { } width)
+                asked.Add((line, ListMeasure.Width, line.Item.Width, width));
+            if (line.Length is { } length)
+                asked.Add((line, ListMeasure.Length, line.Item.Length, length));
+        }
+
+        var told = asked.Select(each => new ToldNumber(each.Right, each.Told.Value.Inches.ToDouble(), Own(each.Line, each.Measure, key, others))).ToList();
+        var diagnosis = Diagnosis.Of(told, key, unit);
+
+        var numbers = new CheckedNumber[asked.Count];
+        var slipsOf = diagnosis.Mistakes.Where(mistake => mistake.Explanations.Count > 0)
+            .SelectMany(mistake => mistake.Explanations[0].Slips).ToDictionary(made => made.Key, made => made.Value);
+        // A number follows from numbers of nodes below its own, so those are made first.
+        foreach (var i in Enumerable.Range(0, asked.Count).OrderBy(i => diagnosis.From[i].Count == 0 ? 0 : Depth(i)))
+        {
+            var (line, measure, right, entry) = asked[i];
+            numbers[i] = new(line.Line, line.Item, measure, right, entry, (NumberStanding)diagnosis.Standings[i], [.. diagnosis.From[i].Select(j => numbers[j])])
+            {
+                AsWorked = slipsOf.TryGetValue(i, out var made) ? diagnosis.Rework(i, made)
+                    : diagnosis.Standings[i] == Standing.Follows ? diagnosis.Rework(i, []) : null,
+            };
+        }
+
+        int Depth(int i) => 1 + diagnosis.From[i].Max(j => diagnosis.From[j].Count == 0 ? 0 : Depth(j));
+
+        var mistakes = diagnosis.Mistakes.Select(mistake => new Mistake(
+            [.. mistake.Numbers.Select(i => numbers[i])],
+            [.. Enumerable.Range(0, asked.Count).Where(i => ComesFrom(i, mistake.Numbers)).Select(i => numbers[i])],
+            [.. mistake.Explanations.Select(explained => Told(diagnosis, explained, mistake.Explanations[0].Cost))]))
+            .OrderByDescending(mistake => mistake.Numbers.Count + mistake.Follow.Count).ToList();
+
+        bool ComesFrom(int i, IReadOnlyList<int> some) => diagnosis.From[i].Any(j => some.Contains(j) || ComesFrom(j, some));
+
+        var lines = list.Lines.Select(line =>
+        {
+            var own = match.Matched.Where(each => each.Line == line).ToList();
+            var items = own.SelectMany(each => each.Items).ToList();
+            var alsoNeeded = match.Missing.Count(item => own.Any(each => IsAlike(each.Item, item)) && FirstFor(item) == line);
+            int? rightCount = line.Count is null || items.Count == 0 ? null : items.Count + alsoNeeded;
+            return new CheckedLine(line, items, rightCount, own.Any(each => each.IsTurned), [.. numbers.Where(number => number.Line == line)]);
+        }).ToList();
+
+        // Pieces that a line of like ones is short of are told there, not as missing parts.
+        ListLine? FirstFor(KeyItem item) => match.Matched.FirstOrDefault(each => each.Line.Count is not null && IsAlike(each.Item, item))?.Line;
+        var missing = match.Missing.Where(item => FirstFor(item) is null).ToList();
+        return new(list, lines, missing, mistakes);
+    }
+
+    private static bool IsAlike(KeyItem one, KeyItem other) =>
+        one.Kind == other.Kind && one.Width.Equals(other.Width) && one.Length.Equals(other.Length);
+
+    private static Explanation Told(Diagnosis diagnosis, Explained explained, double best) => new(
+        explained.Causes,
+        [
+            .. explained.Slips.SelectMany(made => made.Value.Select(slip => (Number: made.Key, Slip: slip))).DistinctBy(made => made.Slip)
+                .Select(made => new MadeSlip(made.Slip.Cause, diagnosis.StepOf(made.Slip), diagnosis.ReworkStep(made.Slip, made.Number) is { } worked && worked != diagnosis.StepOf(made.Slip) ? worked : null)),
+        ],
+        explained.Cost - best < AsLikely);
+
+    // What this number alone may have been taken for.
+    private static List<(Cause, double, double)> Own(MatchedLine line, ListMeasure measure, ListKey key, IReadOnlyList<KeyItem>? others)
+    {
+        List<(Cause, double, double)> own = [];
+        Worked Of(PartSize size) => measure == ListMeasure.Width ? size.Width : size.Length;
+        void Add(SlipKind kind, string instead, Worked value, double cost) => own.Add((new(kind, "written", instead), value.Amount.ToDouble(), cost));
+        if (line.IsExchanged)
+            Add(SlipKind.Exchanged, "", measure == ListMeasure.Width ? line.Item.Length : line.Item.Width, 0.8);
+        if (line.Item.Part is { } part)
+        {
+            foreach (var stage in Enum.GetValues<CutStage>().Where(stage => stage != key.Stage))
+                Add(SlipKind.AnotherStage, stage.ToString(), Of(ListKey.At(part, stage)), 1.35);
+        }
+
+        // The whole line must be the other part's, or the likeness is chance.
+        foreach (var other in key.Items.Concat(others ?? []).Where(other => other.Kind == line.Item.Kind || other.MustBeListed && line.Item.MustBeListed))
+        {
+            if (IsTold(other.Width, line.Width) && IsTold(other.Length, line.Length) && !IsAlike(other, line.Item))
+                Add(SlipKind.AnotherPart, other.Label, measure == ListMeasure.Width ? other.Width : other.Length, 1.65);
+        }
+
+        return own;
+
+        static bool IsTold(Worked right, LengthEntry? told) => told is { } entry && Math.Abs((right.Amount - entry.Value.Inches).ToDouble()) < 0.01;
+    }
+}

@@ -1,0 +1,242 @@
+using Stilewright.Measure;
+
+namespace Stilewright.Teaching.Checking;
+
+/// <summary>All slips that can be made in a working, found by looking at its steps: no formula is written here a second time.</summary>
+internal sealed class SlipMaker
+{
+    /// <summary>Says of a cause that its term was not added but taken off.</summary>
+    internal const string TakenOff = "taken off";
+
+    // Terms that makers add where they do not belong.
+    private static readonly HashSet<string> Movable = ["trim", "rough", "groove", "tenon", "clearance", "overlay", "rise", "gap", "reveal", "lap", "cut-back"];
+
+    // Of one dimension and often taken for one another.
+    private static readonly string[][] Alike =
+    [
+        ["stile", "rail", "mid rail", "mid stile"], ["groove", "tenon"], ["overlay", "reveal", "gap"], ["trim", "rough"],
+    ];
+
+    private readonly WorkedTable table;
+    private readonly LengthUnit unit;
+    private readonly List<Slip> slips = [];
+    private readonly List<Term> terms = [];
+    private readonly string[] subjects;
+    private readonly List<int> quantities;
+
+    private sealed record Term(int Step, int Join, int Node, string Subject, bool Adds, double Count);
+
+    private SlipMaker(WorkedTable table, LengthUnit unit)
+    {
+        this.table = table;
+        this.unit = unit;
+        subjects = [.. Enumerable.Range(0, table.Count).Select(index => Subjects.Of(table[index]))];
+        quantities = [.. Enumerable.Range(0, table.Count).Where(index => table[index] is { Dimension: var dimension } and (Given or FromTable or Named) && dimension == Dimension.Length)];
+    }
+
+    /// <summary>Slips at the steps of the working and at what was read for it.</summary>
+    public static (IReadOnlyList<Slip> Slips, IReadOnlyList<(int Node, string Subject, double Sign)> MovableTerms) Of(WorkedTable table, IEnumerable<int> roots, LengthUnit unit)
+    {
+        var maker = new SlipMaker(table, unit);
+        var steps = Enumerable.Range(0, table.Count).Where(index => table[index] is Named).Concat(roots.Where(root => table[root] is not (Named or Given or FromTable))).Distinct();
+        foreach (var step in steps)
+            maker.AddStep(step);
+        maker.AddReadings();
+        var movable = maker.terms.Where(term => Movable.Contains(term.Subject))
+            .DistinctBy(term => (table.Value(term.Node), term.Subject))
+            .Select(term => (term.Node, term.Subject, term.Adds ? 1.0 : -1)).ToList();
+        return (maker.slips, movable);
+    }
+
+    private void Add(SlipKind kind, string subject, int step, double cost, params Edit[] edits) =>
+        slips.Add(new(new(kind, subject), step, edits, cost));
+
+    private void AddStep(int step)
+    {
+        var own = new List<Term>();
+        var operations = 0;
+        var principal = Descend(table[step] is Named ? table.Operands(step)[0] : step, true);
+        terms.AddRange(own);
+
+        foreach (var group in own.GroupBy(term => (term.Subject, term.Adds)))
+            AddTerms(step, [.. group]);
+        foreach (var term in own)
+            AddLike(term);
+        if (table[step] is Named && operations > 1 && table[principal].Dimension == table[step].Dimension && table[principal] is Named or Given)
+            Add(SlipKind.StepLeftOut, subjects[step], step, 1.25, new Edit(step, EditKind.Become, principal));
+        if (own.Where(term => term.Count == 2).ToList() is { Count: > 1 } twos)
+            Add(SlipKind.OneSideOnly, subjects[step], step, 1.6, [.. twos.Select(term => new Edit(term.Join, EditKind.ScaleRight, -1, 0.5))]);
+
+        // Down the left sides to the first figure; the right sides are terms.
+        int Descend(int node, bool isFirst)
+        {
+            var under = table.Operands(node);
+            switch (table[node])
+            {
+                case Sum or Difference:
+                    operations++;
+                    var first = Descend(under[0], isFirst);
+                    AddTerm(node, under[1], table[node] is Sum);
+                    if (table[under[0]] is Named or Given or FromTable)
+                        AddLikeFirst(node, under[0]);
+                    return first;
+                case Quotient { Right: Number number }:
+                    operations++;
+                    AddDivision(node, number);
+                    return Descend(under[0], isFirst);
+                case Stepped:
+                    return Descend(under[0], isFirst);
+                case Least or Greatest or Chosen:
+                    AddOthers(node);
+                    return node;
+                case Product { Left: Number }:
+                    return Descend(under[1], isFirst);
+                default:
+                    return node;
+            }
+        }
+
+        void AddTerm(int join, int node, bool adds)
+        {
+            var count = table[node] is Product { Left: Number number } ? number.Amount.ToDouble() : 1;
+            own.Add(new(step, join, node, subjects[node], adds, count));
+            if (table[node] is Quotient or Sum or Difference or Least or Greatest or Chosen)
+                Descend(node, false);
+        }
+
+        void AddDivision(int node, Number number)
+        {
+            var by = number.Amount.ToDouble();
+            if (by < 2)
+                return;
+            var isTerm = Subjects.Of(table[node]) is "trim" or "rough";
+            Add(SlipKind.NotDivided, isTerm ? subjects[node] : subjects[step], step, 1.3, new Edit(node, EditKind.NotDivided));
+            if (table[table.Operands(node)[0]] is Sum or Difference)
+                Add(SlipKind.DividedTooEarly, subjects[table.Operands(table.Operands(node)[0])[1]], step, 1.3, new Edit(node, EditKind.DividedEarly));
+            if (isTerm)
+                return;
+            Add(SlipKind.DividedByAnother, subjects[step], step, 1.8, new Edit(node, EditKind.Scale, -1, by / (by + 1)));
+            if (by > 2)
+                Add(SlipKind.DividedByAnother, subjects[step], step, 1.5, new Edit(node, EditKind.Scale, -1, by / (by - 1)));
+        }
+
+        void AddOthers(int node)
+        {
+            foreach (var other in table.Operands(node).Where(other => Differ(table.Value(other), table.Value(node))).DistinctBy(table.Value))
+                Add(SlipKind.AnotherOfSeveral, subjects[step], step, 1.4, new Edit(node, EditKind.Become, other));
+        }
+
+        void AddLikeFirst(int join, int node)
+        {
+            foreach (var other in LikeTo(node))
+                slips.Add(new(new(SlipKind.LikeQuantity, subjects[node], subjects[other]), step, [new(join, EditKind.ReplaceLeft, other)], 1.6));
+        }
+    }
+
+    // Terms of one subject in one step, such as the overlays of both sides, are missed together or one by one.
+    private void AddTerms(int step, IReadOnlyList<Term> group)
+    {
+        var subject = group[0].Subject;
+        Edit[] All(EditKind kind, double factor = 1) => [.. group.Select(term => new Edit(term.Join, kind, -1, factor))];
+        Add(SlipKind.LeftOut, subject, step, 1, All(EditKind.KeepLeft));
+        Add(SlipKind.SignTurned, subject, step, 1.3, All(EditKind.TurnSign));
+        if (table[group[0].Node] is not Quotient)
+            Add(SlipKind.CountedTwice, subject, step, 1.5, All(EditKind.ScaleRight, 2));
+        if (group.Count > 1)
+        {
+            foreach (var term in group)
+            {
+                Add(SlipKind.CountedOnce, subject, step, 1.15, new Edit(term.Join, EditKind.KeepLeft));
+                Add(SlipKind.OneTooMany, subject, step, 1.8, new Edit(term.Join, EditKind.ScaleRight, -1, 2));
+            }
+
+            return;
+        }
+
+        var only = group[0];
+        if (only.Count < 2)
+            return;
+        Add(SlipKind.CountedOnce, subject, step, 1.15, new Edit(only.Join, EditKind.ScaleRight, -1, 1 / only.Count));
+        Add(SlipKind.OneTooMany, subject, step, 1.8, new Edit(only.Join, EditKind.ScaleRight, -1, (only.Count + 1) / only.Count));
+        if (only.Count > 2)
+            Add(SlipKind.OneTooFew, subject, step, 1.5, new Edit(only.Join, EditKind.ScaleRight, -1, (only.Count - 1) / only.Count));
+    }
+
+    private void AddLike(Term term)
+    {
+        var each = table[term.Node] is Product { Left: Number } ? table.Operands(term.Node)[1] : term.Node;
+        if (table[each] is not (Given or FromTable or Named))
+            return;
+        foreach (var other in LikeTo(each))
+            slips.Add(new(new(SlipKind.LikeQuantity, term.Subject, subjects[other]), term.Step, [new(term.Join, EditKind.ReplaceRight, other, term.Count)], 1.6));
+    }
+
+    // Quantities of other value that are named alike or stand for the like.
+    private IEnumerable<int> LikeTo(int node)
+    {
+        var seen = new HashSet<double> { table.Value(node) };
+        foreach (var other in quantities)
+        {
+            if (other != node && AreAlike(node, other) && !table.IsUnder(node, other) && seen.Add(table.Value(other)))
+                yield return other;
+        }
+    }
+
+    private bool AreAlike(int one, int other)
+    {
+        var (first, second) = (subjects[one], subjects[other]);
+        if (first != second && Alike.Any(group => group.Contains(first) && group.Contains(second)))
+            return true;
+        return KeyOf(table[one]) is { } key && KeyOf(table[other]) is { } otherKey && DifferInOneToken(key, otherKey);
+    }
+
+    private static string? KeyOf(Worked quantity) => quantity switch
+    {
+        Given given => given.Key,
+        Named named => named.Key,
+        _ => null,
+    };
+
+    private static bool DifferInOneToken(string one, string other)
+    {
+        var (first, second) = (one.Split('/', '.', '-'), other.Split('/', '.', '-'));
+        return first.Length == second.Length && first[0] == second[0] && first.Zip(second).Count(pair => pair.First != pair.Second) == 1;
+    }
+
+    private void AddReadings()
+    {
+        foreach (var node in quantities)
+        {
+            var deeper = table[node] is Named ? 0.6 : 0.3;
+            foreach (var variant in ReadingSlips.Of(table.Value(node), unit))
+                slips.Add(new(new(variant.Kind, subjects[node], WorkedText.Label(table[node])), node, [new(node, EditKind.Set, -1, variant.Value)], variant.Cost + deeper));
+        }
+    }
+
+    /// <summary>Slips of one number alone: a term that does not belong.</summary>
+    public static IEnumerable<Slip> StrayTerms(WorkedTable table, int number, IReadOnlyList<(int Node, string Subject, double Sign)> movable)
+    {
+        var under = table.Operands(number)[0];
+        var present = new HashSet<string>();
+        Gather(table[under] is Named ? table.Operands(under)[0] : under);
+        foreach (var (node, subject, sign) in movable)
+        {
+            if (present.Contains(subject))
+                continue;
+            var cost = subject == "trim" ? 1.25 : 1.75;
+            yield return new(new(SlipKind.DoesNotBelong, subject), under, [new(number, EditKind.Add, node, sign)], cost);
+            yield return new(new(SlipKind.DoesNotBelong, subject, TakenOff), under, [new(number, EditKind.Add, node, -sign)], cost + 0.45);
+        }
+
+        void Gather(int node)
+        {
+            present.Add(Subjects.Of(table[node]));
+            if (table[node] is Named or Given or FromTable)
+                return;
+            foreach (var operand in table.Operands(node))
+                Gather(operand);
+        }
+    }
+
+    private static bool Differ(double one, double other) => Math.Abs(one - other) > 1e-9;
+}
