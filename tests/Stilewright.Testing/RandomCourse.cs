@@ -50,8 +50,8 @@ public sealed class RandomCourse
         return HandedOut.Of(breakdown, breakdown.Projects, HandedOutExtent.WholeCourse, Fingerprint.Of(breakdown), "0.1.0", time);
     }
 
-    /// <summary>A course with exactly that many benches, such as a class of 24.</summary>
-    public static Course WithBenches(int seed, int benches) => new RandomCourse(seed, 3, LengthUnit.Inch).MakeCourse(benches);
+    /// <summary>A course with exactly that many benches, such as a class of 24; its unit by chance where none is given.</summary>
+    public static Course WithBenches(int seed, int benches, LengthUnit? unit = LengthUnit.Inch) => new RandomCourse(seed, 3, unit).MakeCourse(benches);
 
     private Course MakeCourse(int? benches = null)
     {

@@ -4,6 +4,7 @@ using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;
 using Stilewright.Teaching.Checking;
+using Stilewright.Teaching.Telling;
 using static Stilewright.Tests.Doors.Samples;
 
 namespace Stilewright.Tests.Teaching;
@@ -34,6 +35,10 @@ public class ListTests(ITestOutputHelper output)
                 output.WriteLine($"   {string.Join(" & ", explanation.Causes)} {(explanation.IsAsLikely ? "~" : "")} {string.Join(" | ", explanation.Slips.Select(slip => slip.AsWorked is null ? "-" : WorkedText.Line(slip.AsWorked, LengthFormat.InchesTo32)))}");
         }
 
+        var answer = Answers.Of(found, Telling.All, LengthFormat.InchesTo32);
+        output.WriteLine(answer.Summary);
+        foreach (var told in answer.Mistakes)
+            output.WriteLine($"* {told.About}\n  hint: {told.Hint}\n  missed: {told.Missed}\n  rule: {told.Rule}\n  formulas: {string.Join(" | ", told.Formulas)}\n  work: {string.Join("\n        ", told.Work)}\n  q: {told.Question}\n  f: {told.Following}");
         return found;
     }
 

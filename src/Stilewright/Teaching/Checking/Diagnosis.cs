@@ -25,9 +25,9 @@ internal sealed record FoundMistake(IReadOnlyList<int> Numbers, IReadOnlyList<Ex
 /// <summary>Finds the fewest causes that together explain every wrong number of a list.</summary>
 internal sealed class Diagnosis
 {
-    private const double HarmCost = 0.45;
+    private const double HarmCost = 0.8;
     private const double MostPairCost = 4.6;
-    private const int MostAlternatives = 6;
+    private const int MostAlternatives = 24;
     private const double Hair = 1e-6;
 
     private readonly IReadOnlyList<ToldNumber> told;
@@ -96,8 +96,8 @@ internal sealed class Diagnosis
         return diagnosis;
     }
 
-    /// <summary>Every single slip that can be planted in the working of these numbers, and what each number becomes; for tests of soundness.</summary>
-    internal static IEnumerable<(Slip Slip, IReadOnlyList<double> Values)> Plantable(IReadOnlyList<ToldNumber> told, ListKey key, LengthUnit unit)
+    /// <summary>Every single slip that can be made in the working of these numbers, and what each number becomes by it.</summary>
+    public static IEnumerable<(Slip Slip, IReadOnlyList<double> Values)> Possible(IReadOnlyList<ToldNumber> told, ListKey key, LengthUnit unit)
     {
         var diagnosis = new Diagnosis(told, key, unit);
         diagnosis.MakeSlips(all: true);
@@ -106,6 +106,14 @@ internal sealed class Diagnosis
             diagnosis.trial.Run(slip.Edits);
             yield return (slip, [.. diagnosis.numbers.Select(number => diagnosis.trial[number])]);
         }
+    }
+
+    /// <summary>Values under several slips at once.</summary>
+    public static IReadOnlyList<double> Together(IReadOnlyList<ToldNumber> told, ListKey key, LengthUnit unit, IReadOnlyList<Slip> made)
+    {
+        var diagnosis = new Diagnosis(told, key, unit);
+        diagnosis.trial.Run([.. made.SelectMany(slip => slip.Edits)]);
+        return [.. diagnosis.numbers.Select(number => diagnosis.trial[number])];
     }
 
     /// <summary>The working of a number with slips in it, from what was told earlier where it follows from that; null where it cannot be worked.</summary>
@@ -118,7 +126,7 @@ internal sealed class Diagnosis
     public Worked? ReworkStep(Slip slip, int number) =>
         table.Rework(slip.Edits[0].Kind == EditKind.Add ? numbers[number] : slip.Step, [.. earlier[number], .. slip.Edits]);
 
-    private bool Fits(int number, double value) => Math.Abs(value - told[number].Told) <= tolerance[number] + Hair;
+    private bool Fits(int number, double value, double more = 0) => Math.Abs(value - told[number].Told) <= tolerance[number] + more + Hair;
 
     // Right, wrong, or rightly reckoned from an earlier wrong number.
     private void Stand()
@@ -143,7 +151,8 @@ internal sealed class Diagnosis
             foreach (var some in below.Select(j => new List<int> { j }).Append(below))
             {
                 trial.Run([.. some.Select(Told)]);
-                if (!Fits(i, trial[numbers[i]]))
+                // What was told may be rounded, and what follows from it worked from the figure before.
+                if (!Fits(i, trial[numbers[i]], step / 2))
                     continue;
                 standing[i] = Standing.Follows;
                 from[i] = some;
@@ -201,7 +210,7 @@ internal sealed class Diagnosis
         {
             var rounded = WorkedTable.OnStep(value, coarse, StepDirection.Nearest);
             if (coarse > step + Hair && Math.Abs(rounded - value) > Hair)
-                yield return OfNumber(number, new(SlipKind.RoundedCoarsely, "written"), rounded, 0.9);
+                yield return OfNumber(number, new(SlipKind.RoundedCoarsely, "written"), rounded, coarse < 0.1 ? 1.3 : 1.6);
         }
     }
 

@@ -1,6 +1,5 @@
 using Stilewright.Doors;
 using Stilewright.Measure;
-using Stilewright.Wording;
 
 namespace Stilewright.Teaching.Checking;
 
@@ -18,65 +17,4 @@ public sealed record KeyItem(
 {
     /// <summary>Whether a list that leaves it out is incomplete: a cut list must have every part, but need not repeat leaf and front.</summary>
     public bool MustBeListed => Part is not null;
-}
-
-/// <summary>The right sizes of what a maker's list is about.</summary>
-public sealed class ListKey
-{
-    private ListKey(CutStage stage, IReadOnlyList<KeyItem> items, IReadOnlyList<Worked> pool, Worked step)
-    {
-        Stage = stage;
-        Items = items;
-        Pool = pool;
-        Step = step;
-    }
-
-    public CutStage Stage { get; }
-    public IReadOnlyList<KeyItem> Items { get; }
-
-    /// <summary>Every size of the same leaves and fronts at every stage: where a maker could have taken a wrong figure from.</summary>
-    public IReadOnlyList<Worked> Pool { get; }
-
-    /// <summary>The cutting step.</summary>
-    public Worked Step { get; }
-
-    /// <summary>The key of one leaf.</summary>
-    public static ListKey Of(ProjectBreakdown project, SizedLeaf leaf, CutStage stage) =>
-        new(stage, project, [.. project.Fronts.Where(front => front.Leaves.Contains(leaf))], [leaf]);
-
-    /// <summary>The key of all leaves of a project.</summary>
-    public static ListKey Of(ProjectBreakdown project, CutStage stage) =>
-        new(stage, project, [.. project.Fronts], [.. project.Fronts.SelectMany(front => front.Leaves)]);
-
-    private ListKey(CutStage stage, ProjectBreakdown project, IReadOnlyList<SizedFront> fronts, IReadOnlyList<SizedLeaf> leaves)
-        : this(stage,
-            [
-                .. fronts.Where(front => front is { Width: not null, Height: not null })
-                    .Select(front => new KeyItem(front.Path, front.Label, "front", front.Label, ItemKind.Front, front.Width!, front.Height!, null)),
-                .. leaves.Select(leaf => new KeyItem(leaf.Path, leaf.Label, leaf.Name, leaf.Label, leaf.IsDrawerFront ? ItemKind.DrawerFront : ItemKind.Leaf, leaf.Width, leaf.Height, null)),
-                .. leaves.Where(leaf => !leaf.IsWithheld).SelectMany(leaf => leaf.Parts.Select(part => Item(leaf, part, stage))),
-            ],
-            [
-                .. fronts.SelectMany(front => new[] { front.Width, front.Height, front.Gap }.OfType<Worked>()),
-                .. fronts.SelectMany(front => front.Edges.Select(edge => edge.Rule)),
-                .. leaves.SelectMany(leaf => new[] { leaf.Width, leaf.Height }.Concat(leaf.Parts.SelectMany(part => NamedFigures.Of(part).Select(figure => figure.Quantity)))),
-                project.Standard[Shop.Settings.Overlay],
-            ],
-            project.Standard[Shop.Settings.Step])
-    {
-    }
-
-    private static KeyItem Item(SizedLeaf leaf, Part part, CutStage stage)
-    {
-        var size = At(part, stage);
-        return new(part.Path, part.Label, part.Name, leaf.Label, ItemKinds.Of(part.Kind), size.Width, size.Length, part);
-    }
-
-    /// <summary>The part's size at a stage; sheet and glass, which have no rough blank, are cut to size.</summary>
-    internal static PartSize At(Part part, CutStage stage) => stage switch
-    {
-        CutStage.Finished => part.Finished,
-        CutStage.IntoClamps => part.GlueUp,
-        _ => part.Rough ?? part.GlueUp,
-    };
 }

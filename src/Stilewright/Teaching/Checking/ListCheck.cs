@@ -75,20 +75,25 @@ public static class ListCheck
 {
     private const double AsLikely = 0.3;
 
+    private sealed record Asked(MatchedLine Line, ListMeasure Measure, Worked Right, LengthEntry Told)
+    {
+        public Length Off => Told.Value - Right.Length;
+    }
+
     /// <param name="others">Parts of the course besides those of the key, whose sizes may have got into the list.</param>
     public static CheckedList Check(MakersList list, ListKey key, LengthUnit unit, IReadOnlyList<KeyItem>? others = null)
     {
         var match = ListMatch.Of(list, key);
-        var asked = new List<(MatchedLine Line, ListMeasure Measure, Worked Right, LengthEntry Told)>();
+        var asked = new List<Asked>();
         foreach (var line in match.Matched)
         {
             if (line.Width is { } width)
-                asked.Add((line, ListMeasure.Width, line.Item.Width, width));
+                asked.Add(new(line, ListMeasure.Width, line.Item.Width, width));
             if (line.Length is { } length)
-                asked.Add((line, ListMeasure.Length, line.Item.Length, length));
+                asked.Add(new(line, ListMeasure.Length, line.Item.Length, length));
         }
 
-        var told = asked.Select(each => new ToldNumber(each.Right, each.Told.Value.Inches.ToDouble(), Own(each.Line, each.Measure, key, others))).ToList();
+        var told = asked.Select(each => new ToldNumber(each.Right, each.Told.Value.Inches.ToDouble(), [.. Own(each.Line, each.Measure, key, others), .. OneSided(each, asked, key)])).ToList();
         var diagnosis = Diagnosis.Of(told, key, unit);
 
         var numbers = new CheckedNumber[asked.Count];
@@ -130,6 +135,23 @@ public static class ListCheck
         return new(list, lines, missing, mistakes);
     }
 
+    // Opposite members of one leaf, one over and one short by half the allowance.
+    private static IEnumerable<(Cause, double, double)> OneSided(Asked one, IReadOnlyList<Asked> all, ListKey key)
+    {
+        if (one.Measure != ListMeasure.Width || one.Off.IsZero)
+            yield break;
+        foreach (var other in all)
+        {
+            if (other != one && other.Measure == one.Measure && other.Line.Item is var item && item.Kind == one.Line.Item.Kind && item.Leaf == one.Line.Item.Leaf
+                && item.Kind is ItemKind.Stile or ItemKind.Rail && (one.Off + other.Off).IsZero
+                && key.Pool.SelectMany(quantity => quantity.Distinct()).OfType<Given>().Any(given => Subjects.Of(given) == "trim" && given.Length == Length.Abs(one.Off) * 2))
+            {
+                yield return (new(SlipKind.TrimmedOneSide, "trim"), one.Told.Value.Inches.ToDouble(), 1);
+                yield break;
+            }
+        }
+    }
+
     private static bool IsAlike(KeyItem one, KeyItem other) =>
         one.Kind == other.Kind && one.Width.Equals(other.Width) && one.Length.Equals(other.Length);
 
@@ -154,6 +176,9 @@ public static class ListCheck
             foreach (var stage in Enum.GetValues<CutStage>().Where(stage => stage != key.Stage))
                 Add(SlipKind.AnotherStage, stage.ToString(), Of(ListKey.At(part, stage)), 1.35);
         }
+
+        if (key.Earlier?.Items.FirstOrDefault(item => item.Path == line.Item.Path) is { } before)
+            Add(SlipKind.EarlierSize, "", measure == ListMeasure.Width ? before.Width : before.Length, 1.2);
 
         // The whole line must be the other part's, or the likeness is chance.
         foreach (var other in key.Items.Concat(others ?? []).Where(other => other.Kind == line.Item.Kind || other.MustBeListed && line.Item.MustBeListed))

@@ -2,9 +2,14 @@ namespace Stilewright.Teaching.Checking;
 
 /// <summary>What a maker's own name for a part may mean.</summary>
 /// <param name="Kinds">The kinds it may mean; empty where nothing is known of the word.</param>
-/// <param name="Places">Words of place in it: top, bottom, left, right, middle, hinge, pull.</param>
-internal sealed record PartWords(IReadOnlySet<ItemKind> Kinds, IReadOnlySet<string> Places)
+/// <param name="Places">Words of place in it: top, bottom, left, right.</param>
+/// <param name="Number">A number in it, such as that of a light; null without one.</param>
+internal sealed record PartWords(IReadOnlySet<ItemKind> Kinds, IReadOnlySet<string> Places, int? Number)
 {
+    // These say where a part is, or what it is in, unless nothing else tells what it is.
+    private static readonly HashSet<string> Weak = ["top", "bottom", "end", "side", "arch", "arched", "centre", "center", "door", "leaf", "drawer", "front", "pair"];
+
+
     // The trade's words and those of people who do not know them yet; common practice, no source.
     private static readonly (string Word, ItemKind[] Kinds)[] Known =
     [
@@ -27,32 +32,32 @@ internal sealed record PartWords(IReadOnlySet<ItemKind> Kinds, IReadOnlySet<stri
     private static readonly (string Word, string Place)[] KnownPlaces =
     [
         ("top", "top"), ("upper", "top"), ("head", "top"), ("bottom", "bottom"), ("lower", "bottom"), ("foot", "bottom"), ("left", "left"), ("lh", "left"), ("right", "right"), ("rh", "right"),
-        ("mid", "mid"), ("middle", "mid"), ("centre", "mid"), ("center", "mid"), ("lock", "mid"), ("intermediate", "mid"), ("hinge", "hinge"), ("pull", "pull"), ("arched", "top"), ("arch", "top"),
+        ("mid", "mid"), ("middle", "mid"), ("centre", "mid"), ("center", "mid"), ("lock", "mid"), ("intermediate", "mid"),
     ];
 
     public static PartWords Of(string name)
     {
         var words = name.ToLowerInvariant().Split([' ', '\t', ',', '.', '-', '_', '/', '(', ')', ':', ';', '&', '+', '#'], StringSplitOptions.RemoveEmptyEntries);
+        int? number = words.Select(word => int.TryParse(word, out var read) ? read : (int?)null).FirstOrDefault(read => read is not null);
+        // "mid rail 2 from the bottom" is counted from there and does not lie there.
+        words = [.. words.TakeWhile(word => word != "from")];
         var places = new HashSet<string>(words.SelectMany(word => KnownPlaces.Where(known => known.Word == word).Select(known => known.Place)));
-        // The last word that names a part says what it is: a "door panel" is a panel, a "top rail" a rail; "front" alone is the front.
-        var found = words.Select(Kind).Where(kinds => kinds.Length > 0).ToList();
-        var kinds = new HashSet<ItemKind>(found.Count == 0 ? [] : found.FindLast(IsPart) ?? found[^1]);
-        if (places.Contains("mid"))
+        // The last word that names a part says what it is: a "door panel" is a panel, a "rail, top" a rail; "top" alone is one too.
+        var found = words.Select(word => (IsWeak: Weak.Contains(word) || Weak.Contains(word.TrimEnd('s')), Kinds: Kind(word))).Where(each => each.Kinds.Length > 0).ToList();
+        var told = found.Where(each => !each.IsWeak).Select(each => each.Kinds).LastOrDefault() ?? found.Select(each => each.Kinds).LastOrDefault() ?? [];
+        var kinds = new HashSet<ItemKind>(told);
+        if (places.Remove("mid"))
         {
             if (kinds.Contains(ItemKind.Stile))
                 kinds = [ItemKind.MidStile];
             else if (kinds.Contains(ItemKind.Rail))
                 kinds = [ItemKind.MidRail];
-            places.Remove("mid");
         }
 
         if (kinds.Contains(ItemKind.Front) && words.Any(word => word is "drawer" or "drawers"))
             kinds = [ItemKind.DrawerFront];
-        return new(kinds, places);
+        return new(kinds, places, number);
     }
-
-    // Of two words for parts a plain one such as "rail" tells more than "top" or "side".
-    private static bool IsPart(ItemKind[] kinds) => kinds is not ([ItemKind.Leaf] or [ItemKind.DrawerFront]);
 
     private static ItemKind[] Kind(string word)
     {
@@ -68,13 +73,17 @@ internal sealed record PartWords(IReadOnlySet<ItemKind> Kinds, IReadOnlySet<stri
     /// <summary>How badly the words go with an item: 0 where they name it, 1 where they say nothing, more where they name something else.</summary>
     public double Misfit(KeyItem item)
     {
-        var kind = Kinds.Count == 0 ? 1 : Kinds.Contains(item.Kind) ? Kinds.Count > 1 && item.Kind is ItemKind.MidRail or ItemKind.MidStile ? 0.2 : 0 : 3;
+        var kind = Kinds.Count == 0 ? 1 : Kinds.Contains(item.Kind) ? Kinds.Count > 1 && item.Kind is ItemKind.MidRail or ItemKind.MidStile ? 0.2 : 0 : 2.2;
         var wrongPlace = Places.Any(place => place is "top" or "bottom" or "left" or "right" && Names(item, Opposite(place)));
         var rightPlace = Places.Any(place => Names(item, place));
-        return kind + (wrongPlace ? 0.6 : 0) - (rightPlace ? 0.1 : 0);
+        var ofNumber = Number is null || NumberOf(item.Name) is not { } own ? 0 : own == Number ? -0.3 : 0.3;
+        return kind + (wrongPlace ? 0.6 : 0) - (rightPlace ? 0.1 : 0) + ofNumber;
     }
 
     private static bool Names(KeyItem item, string place) => item.Part is not null && item.Path.EndsWith('.' + place, StringComparison.Ordinal);
+
+    private static int? NumberOf(string name) =>
+        name.Split(' ').Select(word => int.TryParse(word, out var read) ? read : (int?)null).FirstOrDefault(read => read is not null);
 
     private static string Opposite(string place) => place switch
     {

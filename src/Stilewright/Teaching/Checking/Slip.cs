@@ -48,6 +48,12 @@ public enum SlipKind
     /// <summary>The size at another stage of the wood.</summary>
     AnotherStage,
 
+    /// <summary>The size of an earlier revision, such as before the opening was measured again.</summary>
+    EarlierSize,
+
+    /// <summary>The whole trim allowance came off one side, so that opposite members differ by it.</summary>
+    TrimmedOneSide,
+
     /// <summary>Width and height were exchanged.</summary>
     Exchanged,
 

@@ -17,6 +17,9 @@ internal sealed class SlipMaker
         ["stile", "rail", "mid rail", "mid stile"], ["groove", "tenon"], ["overlay", "reveal", "gap"], ["trim", "rough"],
     ];
 
+    // Several of these may hold in one front, such as the usual overlay and that beside a shared member.
+    private static readonly HashSet<string> TakenForEachOther = ["overlay", "gap", "clearance", "stile", "rail"];
+
     private readonly WorkedTable table;
     private readonly LengthUnit unit;
     private readonly List<Slip> slips = [];
@@ -139,7 +142,7 @@ internal sealed class SlipMaker
         var subject = group[0].Subject;
         Edit[] All(EditKind kind, double factor = 1) => [.. group.Select(term => new Edit(term.Join, kind, -1, factor))];
         Add(SlipKind.LeftOut, subject, step, 1, All(EditKind.KeepLeft));
-        Add(SlipKind.SignTurned, subject, step, 1.3, All(EditKind.TurnSign));
+        slips.Add(new(new(SlipKind.SignTurned, subject, group[0].Adds ? TakenOff : "added"), step, All(EditKind.TurnSign), 1.3));
         if (table[group[0].Node] is not Quotient)
             Add(SlipKind.CountedTwice, subject, step, 1.5, All(EditKind.ScaleRight, 2));
         if (group.Count > 1)
@@ -174,7 +177,8 @@ internal sealed class SlipMaker
     // Quantities of other value that are named alike or stand for the like.
     private IEnumerable<int> LikeTo(int node)
     {
-        var seen = new HashSet<double> { table.Value(node) };
+        // What is nought is as good as left out.
+        var seen = new HashSet<double> { table.Value(node), 0 };
         foreach (var other in quantities)
         {
             if (other != node && AreAlike(node, other) && !table.IsUnder(node, other) && seen.Add(table.Value(other)))
@@ -185,7 +189,7 @@ internal sealed class SlipMaker
     private bool AreAlike(int one, int other)
     {
         var (first, second) = (subjects[one], subjects[other]);
-        if (first != second && Alike.Any(group => group.Contains(first) && group.Contains(second)))
+        if (first == second ? TakenForEachOther.Contains(first) : Alike.Any(group => group.Contains(first) && group.Contains(second)))
             return true;
         return KeyOf(table[one]) is { } key && KeyOf(table[other]) is { } otherKey && DifferInOneToken(key, otherKey);
     }
@@ -205,9 +209,10 @@ internal sealed class SlipMaker
 
     private void AddReadings()
     {
-        foreach (var node in quantities)
+        // Nobody reads the cutting step off a tape.
+        foreach (var node in quantities.Where(node => subjects[node] != "step"))
         {
-            var deeper = table[node] is Named ? 0.6 : 0.3;
+            var deeper = table[node] is Named ? 0.9 : 0.6;
             foreach (var variant in ReadingSlips.Of(table.Value(node), unit))
                 slips.Add(new(new(variant.Kind, subjects[node], WorkedText.Label(table[node])), node, [new(node, EditKind.Set, -1, variant.Value)], variant.Cost + deeper));
         }
