@@ -15,9 +15,9 @@ internal static class TeachingMeasurement
     {
         Console.WriteLine($"Makers' lists of one leaf each, common slips planted more often than rare ones, over {Projects:N0} random projects");
         Console.WriteLine("  planted          lists  fewest slips  ranked first  same list by another");
-        Tell("one slip", PlantedLists.Single(Projects));
-        Tell("one, 2+ figures", PlantedLists.Single(Projects).Where(list => list.Changed > 1));
-        Tell("two slips", PlantedLists.Pairs(Projects));
+        Tell("one slip", PlantedLists.OneSlip(Projects));
+        Tell("one, 2+ figures", PlantedLists.OneSlip(Projects).Where(list => list.Changed > 1));
+        Tell("two slips", PlantedLists.TwoSlips(Projects));
         Time();
         return AreRight();
     }
@@ -48,7 +48,7 @@ internal static class TeachingMeasurement
 
     private static void Time()
     {
-        var lists = PlantedLists.Single(600, 0, Lines).Concat(PlantedLists.Pairs(600, 0, Lines)).ToList();
+        var lists = PlantedLists.OneSlip(600, 0, Lines).Concat(PlantedLists.TwoSlips(600, 0, Lines)).ToList();
         foreach (var list in lists.Take(40))
             list.Check();
         var times = new List<double>();

@@ -41,7 +41,7 @@ public static class PlantedLists
         ListOf(subject, [], [.. subject.Items.Select(item => (item.Width.Amount.ToDouble(), item.Length.Amount.ToDouble()))]));
 
     /// <summary>Lists with one slip, common ones more often than rare ones.</summary>
-    public static IEnumerable<PlantedList> Single(int projects, int seed = 0, int? lines = null)
+    public static IEnumerable<PlantedList> OneSlip(int projects, int seed = 0, int? lines = null)
     {
         foreach (var subject in Subjects(projects, seed, lines))
         {
@@ -52,7 +52,7 @@ public static class PlantedLists
     }
 
     /// <summary>Lists with two slips of different causes, each of which shows.</summary>
-    public static IEnumerable<PlantedList> Pairs(int projects, int seed = 0, int? lines = null)
+    public static IEnumerable<PlantedList> TwoSlips(int projects, int seed = 0, int? lines = null)
     {
         foreach (var subject in Subjects(projects, seed, lines))
         {

@@ -16,7 +16,7 @@ public class SoundnessTests(ITestOutputHelper output)
     public void A_planted_slip_is_among_the_causes_with_the_fewest_slips()
     {
         var (lists, one, within, first) = (0, 0, 0, 0);
-        foreach (var planted in PlantedLists.Single(300))
+        foreach (var planted in PlantedLists.OneSlip(300))
         {
             lists++;
             if (planted.Check().Mistakes is not [{ Explanations: [{ Causes: [var top] }, ..] explanations }])
@@ -35,7 +35,7 @@ public class SoundnessTests(ITestOutputHelper output)
     public void Planted_pairs_are_explained_by_two_slips()
     {
         var (lists, few) = (0, 0);
-        foreach (var planted in PlantedLists.Pairs(200))
+        foreach (var planted in PlantedLists.TwoSlips(200))
         {
             lists++;
             var mistakes = planted.Check().Mistakes;
