@@ -1,210 +1,150 @@
+using Stilewright.Curves;
 using Stilewright.Doors;
 using Stilewright.Drawing.Dimensions;
-using Stilewright.Drawing.Letters;
+using Stilewright.Drawing.Figures;
 using Stilewright.Drawing.Scenes;
 using Stilewright.Measure;
 using Stilewright.Shop;
 
 namespace Stilewright.Web.Drawings;
 
-/// <summary>Small drawings that show what the constants of a house standard are, with the standard's own figures.</summary>
-/// <remarks>Sections are cut level and seen from above, the face at the bottom. Lengths are inches, X to the right and Y down.</remarks>
-public sealed class StandardFigures(HouseStandard standard, LengthFormat format)
+/// <summary>A small drawing for every constant of a house standard: what it is, to the value that the standard has, which is picked out
+/// and named.</summary>
+/// <remarks>The constant's own dimension or words have its key as their path. Lengths are inches, X to the right and Y up. Level sections
+/// are seen from above, the face at the bottom. What could not be seen at its size is drawn larger, and the description says so.</remarks>
+public sealed partial class StandardFigures(HouseStandard standard, LengthFormat format)
 {
-    private const double MemberWidth = 1.5;
+    /// <summary>The plate that every drawing stands on, in millimetres, so that letters are equally large on all.</summary>
+    private const double PlateWidth = 88, PlateHeight = 56;
+
+    private const double Member = 1.5;
     private const double Thickness = 0.75;
-    private const double FrontSeen = 1.75;
+    private const double Seen = 2;
     private const double Air = 0.02;
-    private static readonly Scale Half = new(2);
-    private static readonly Scale Full = new(1);
+
+    private static readonly Dictionary<Setting, Figure> Drawn = new()
+    {
+        [Settings.Overlay] = new("A front that laps over the frame, cut level", (it, on) => it.Lapping(on)),
+        [Settings.LeastOverlay] = new("The corner of an opening that leans, with the front over it, seen from its face", (it, on) => it.LeastLap(on)),
+        [Settings.Reveal] = new("A front that runs to the edge of the frame, cut level: a little of the frame stays visible beside it", (it, on) => it.Reveal(on)),
+        [Settings.GapBetweenNeighbours] = new("Two overlay fronts that share a member of the frame, cut level", (it, on) => it.Neighbours(on)),
+        [Settings.GapOfPair] = new("The meeting edges of a pair before the frame, cut level", (it, on) => it.Meeting(on)),
+        [Settings.GapInBank] = new("A bank of drawer fronts, seen from its face", (it, on) => it.Bank(on)),
+        [Settings.InsetGap] = new("A front that sits in the opening, flush with the frame, cut level", (it, on) => it.Inset(on)),
+        [Settings.InsetGapOfPair] = new("A pair that sits in its opening, between two members of the frame, cut level", (it, on) => it.InsetMeeting(on)),
+        [Settings.LipRabbet] = new("A lipped front, cut level: the rabbet round its back, and the lip that is left", (it, on) => it.Lipped(on, Settings.LipRabbet)),
+        [Settings.LipClearance] = new("A lipped front, cut level: the air between its rabbet and the opening", (it, on) => it.Lipped(on, Settings.LipClearance)),
+        [Settings.Lap] = new("A pair whose meeting edges are rabbeted over one another, cut level", (it, on) => it.Lap(on)),
+        [Settings.Step] = new("A rule divided by the step, drawn larger than it is: a size that is worked out lies between two marks and is put on one", (it, on) => it.Step(on)),
+        [Settings.BankRemainder] = new("A bank of three equal fronts whose height is no three whole numbers of steps, seen from its face: one front differs", (it, on) => it.BankRemainder(on)),
+        [Settings.LightRemainder] = new("A door of three equal lights whose height is no three whole numbers of steps: one light differs", (it, on) => it.LightRemainder(on)),
+        [Settings.Stile] = new("A door seen from its face", (it, on) => it.Leaf(on, Settings.Stile)),
+        [Settings.Rail] = new("A door seen from its face", (it, on) => it.Leaf(on, Settings.Rail)),
+        [Settings.MidRail] = new("A door with a mid rail, seen from its face", (it, on) => it.Leaf(on, Settings.MidRail)),
+        [Settings.MidStile] = new("A door with a mid stile, seen from its face", (it, on) => it.Leaf(on, Settings.MidStile)),
+        [Settings.Tenon] = new("A stile and a rail seen from their face, the tenon hidden in the stile", (it, on) => it.Tenon(on)),
+        [Settings.TrimWidth] = new("A door as it leaves the clamps; half of the allowance comes off each edge. Drawn wider than it is", (it, on) => it.Trim(on, Settings.TrimWidth)),
+        [Settings.TrimHeight] = new("A door as it leaves the clamps; half of the allowance comes off each end. Drawn wider than it is", (it, on) => it.Trim(on, Settings.TrimHeight)),
+        [Settings.ClearanceAcross] = new("A solid panel in the groove of a stile, cut level across its grain", (it, on) => it.InStile(on, Settings.ClearanceAcross)),
+        [Settings.ClearanceAlong] = new("A solid panel in the groove of the bottom rail, cut upright along its grain", (it, on) => it.InRail(on)),
+        [Settings.ClearanceAtArch] = new("The crown of an arched rail from its face, the bottom of its groove and the panel's edge hidden", (it, on) => it.ArchClearance(on)),
+        [Settings.SheetClearance] = new("A sheet panel in the groove of a stile, cut level", (it, on) => it.InStile(on, Settings.SheetClearance)),
+        [Settings.GlassClearance] = new("A pane in the rabbets of two stiles, pushed to one side, cut level", (it, on) => it.Pane(on)),
+        [Settings.RoughLength] = new("A rough rail; the line is where it is cut to its length into the clamps", (it, on) => it.Rough(on, Settings.RoughLength)),
+        [Settings.RoughWidth] = new("A rough rail; the line is where it is ripped to its width into the clamps", (it, on) => it.Rough(on, Settings.RoughWidth)),
+        [Settings.FinestFraction] = new("An inch on a rule, drawn larger than it is, with the finest mark that figures are printed to", (it, on) => it.Finest(on)),
+        [Settings.LeastField] = new("A raised panel seen from its face, with the least field between its raises", (it, on) => it.Field(on)),
+        [Settings.LeastLight] = new("A door so narrow that this is all that stays clear between its stiles", (it, on) => it.Light(on)),
+        [Settings.WidestPanel] = new("A solid panel seen from its face, its grain upright", (it, on) => it.WidestPanel(on)),
+        [Settings.WidestDoor] = new("The widest door that is not divided, seen from its face", (it, on) => it.WidestDoor(on)),
+        [Settings.TallestUndivided] = new("The tallest door that needs no mid rail, seen from its face", (it, on) => it.Tallest(on)),
+        [Settings.LeastCrown] = new("The crown of an arched rail from its face: wood between the bottom of its groove and its outer edge", (it, on) => it.Crown(on)),
+        [Settings.LeastShortGrain] = new("The end of an arched rail from its face: the grain is level, and runs out at the curve", (it, on) => it.ShortGrain(on)),
+        [Settings.LeastEngagement] = new("The crown of an arched rail from its face: how deep the panel's edge must stand in the groove", (it, on) => it.Engagement(on)),
+        [Settings.LineTolerance] = new("Two fronts of one column from their face, out of line. Drawn larger than it is", (it, on) => it.OutOfLine(on)),
+        [Settings.ReadingTolerance] = new("An opening with a diagonal that does not end where the other readings have the corner. Drawn larger than it is", (it, on) => it.Contradicting(on)),
+    };
 
     private readonly StandardInForce inForce = new(standard);
 
-    /// <summary>The drawings that explain a group of settings; empty where words do.</summary>
-    /// <param name="group">The first word of the settings' keys.</param>
-    public IReadOnlyList<Scene> Of(string group) => group switch
-    {
-        "overlay" => [Overlay(), Reveal()],
-        "gap" => [Neighbours(), Pair(), Inset()],
-        "lip" => [Lip()],
-        "lap" => [Lap()],
-        "trim" => [Trim()],
-        "panel" => standard.Cutters.Count == 0 ? [] : [PanelPlay(standard.Cutters[0])],
-        _ => [],
-    };
+    // The cutters that grooves are drawn by: the first that make one.
+    private readonly CutterSet cutters = standard.Cutters.FirstOrDefault(CanDraw) ?? ShippedStandards.Inch.Cutters[0];
 
-    /// <summary>A stile that the cutters made, cut across.</summary>
-    public Scene Cutters(CutterSet set)
+    /// <summary>The drawing of a constant; null for one that has none.</summary>
+    public Scene? Of(Setting setting)
     {
-        var (thick, depth, width, face, sticking) =
-            (Inches(set.ThickestStock), Inches(set.GrooveDepth), Inches(set.GrooveWidth), Inches(set.GrooveFromFace), Inches(set.StickingWidth));
-        var stile = Math.Max(1.5, Math.Max(depth, sticking) + 0.6);
-        // The face at the bottom: the groove lies so far up from it; the moulding is told by a slope at the face.
-        var (grooveBottom, grooveTop) = (thick - face, thick - face - width);
-        var mould = Math.Min(sticking, face * 0.9);
-        PaperPoint[] outline =
-        [
-            new(0, 0), new(stile, 0), new(stile, grooveTop), new(stile - depth, grooveTop), new(stile - depth, grooveBottom), new(stile, grooveBottom),
-            new(stile, thick - (mould > 0 ? face * 0.35 : 0)), new(stile - sticking, thick), new(0, thick),
-        ];
-        return Draw(FormattableString.Invariant($"{set.Name}: a stile cut across"), "The groove, its place from the face, and the moulded edge.", Full, [Wood(outline)],
-            [
-                new(Side.Top, [Span(stile - depth, stile, set.GrooveDepth.Value, "groove")]),
-                new(Side.Bottom, [Span(stile - sticking, stile, set.StickingWidth.Value, "sticking")]),
-                new(Side.Right, [Span(grooveTop, grooveBottom, set.GrooveWidth.Value), Span(grooveBottom, thick, set.GrooveFromFace.Value, "face")]),
-            ]);
-    }
-
-    private Scene Overlay()
-    {
-        var overlay = Value(Settings.Overlay);
-        var edge = MemberWidth - Inches(overlay);
-        return Draw("Overlay", "A front that laps over the frame, cut level.", Half,
-            [Box(0, 0, MemberWidth, Thickness), Box(edge, Thickness + Air, MemberWidth + FrontSeen - edge, Thickness)],
-            [new(Side.Bottom, [Span(edge, MemberWidth, overlay, "overlay")])]);
-    }
-
-    private Scene Reveal()
-    {
-        var reveal = Value(Settings.Reveal);
-        return Draw("Reveal", "A front that runs to the edge of the frame, which is left visible beside it.", Half,
-            [Box(0, 0, MemberWidth, Thickness), Box(Inches(reveal), Thickness + Air, MemberWidth + FrontSeen - Inches(reveal), Thickness)],
-            [new(Side.Bottom, [Span(0, Inches(reveal), reveal, "reveal")])]);
-    }
-
-    private Scene Neighbours()
-    {
-        var gap = Value(Settings.GapBetweenNeighbours);
-        var (left, right) = (FrontSeen + (MemberWidth - Inches(gap)) / 2, FrontSeen + (MemberWidth + Inches(gap)) / 2);
-        return Draw("Gap between neighbours", "Two overlay fronts that share a member of the frame.", Half,
-            [Box(FrontSeen, 0, MemberWidth, Thickness), Box(0, Thickness + Air, left, Thickness), Box(right, Thickness + Air, 2 * FrontSeen + MemberWidth - right, Thickness)],
-            [new(Side.Bottom, [Span(left, right, gap, "neighbours")])]);
-    }
-
-    private Scene Pair()
-    {
-        var gap = Value(Settings.GapOfPair);
-        return Draw("Gap of the pair", "The meeting edges of two doors on one opening.", Half,
-            [Box(0, 0, FrontSeen, Thickness), Box(FrontSeen + Inches(gap), 0, FrontSeen, Thickness)],
-            [new(Side.Bottom, [Span(FrontSeen, FrontSeen + Inches(gap), gap, "pair")])]);
-    }
-
-    private Scene Inset()
-    {
-        var gap = Value(Settings.InsetGap);
-        return Draw("Inset gap", "A front that sits in the opening, flush with the frame.", Half,
-            [Box(0, 0, MemberWidth, Thickness), Box(MemberWidth + Inches(gap), 0, FrontSeen, Thickness)],
-            [new(Side.Bottom, [Span(MemberWidth, MemberWidth + Inches(gap), gap, "inset")])]);
-    }
-
-    private Scene Lip()
-    {
-        var (rabbet, clearance) = (Value(Settings.LipRabbet), Value(Settings.LipClearance));
-        var body = MemberWidth + Inches(clearance);
-        var edge = body - Inches(rabbet);
-        var end = body + FrontSeen;
-        var half = Thickness / 2;
-        return Draw("Lipped front", "Rabbeted round the back: the lip laps over the frame, the body lies in the opening.", Half,
-            [
-                Box(0, 0, MemberWidth, Thickness),
-                Wood(new(body, Thickness - half), new(end, Thickness - half), new(end, Thickness + half), new(edge, Thickness + half), new(edge, Thickness + Air), new(body, Thickness + Air)),
-            ],
-            [
-                new(Side.Bottom, [Span(edge, body, rabbet, "lip")]),
-                new(Side.Top, [Span(MemberWidth, body, clearance, "clearance")]),
-            ]);
-    }
-
-    private Scene Lap()
-    {
-        var lap = Value(Settings.Lap);
-        var half = Thickness / 2;
-        var (left, right) = (FrontSeen, FrontSeen + Inches(lap));
-        var end = right + FrontSeen;
-        return Draw("Lap of the meeting edges", "A pair whose meeting edges are rabbeted over one another.", Half,
-            [
-                Wood(new(0, 0), new(left, 0), new(left, half), new(right, half), new(right, Thickness), new(0, Thickness)),
-                Wood(new(left + Air, 0), new(end, 0), new(end, Thickness), new(right + Air, Thickness), new(right + Air, half - Air), new(left + Air, half - Air)),
-            ],
-            [new(Side.Bottom, [Span(left, right, lap, "lap")])]);
-    }
-
-    // The allowance is drawn larger than it is, or it could not be seen.
-    private Scene Trim()
-    {
-        const double Seen = 0.2;
-        const double Width = 3.2;
-        const double Height = 1.9;
-        var (across, up) = (Value(Settings.TrimWidth), Value(Settings.TrimHeight));
-        return Draw("Trim allowance", "The leaf as it leaves the clamps, and dashed what is left when half of the allowance is off each edge. The allowance is drawn larger than it is.", Half,
-            [
-                new Shape(At(Half, new(0, 0), new(Width, 0), new(Width, Height), new(0, Height)), LineStyle.Visible, Tone.Tint),
-                new Shape(At(Half, new(Seen, Seen), new(Width - Seen, Seen), new(Width - Seen, Height - Seen), new(Seen, Height - Seen)), LineStyle.Hidden, Tone.Paper),
-            ],
-            [
-                new(Side.Bottom, [Span(Width - Seen, Width, across / 2, "off an edge")]),
-                new(Side.Right, [Span(0, Seen, up / 2, "off an end")]),
-            ]);
-    }
-
-    private Scene PanelPlay(CutterSet set)
-    {
-        var play = Value(Settings.ClearanceAcross);
-        var (thick, depth, width, face) = (Inches(set.ThickestStock), Inches(set.GrooveDepth), Inches(set.GrooveWidth), Inches(set.GrooveFromFace));
-        var stile = Math.Max(1.2, depth + 0.5);
-        var (grooveBottom, grooveTop) = (thick - face, thick - face - width);
-        var tongue = stile - depth + Math.Min(Inches(play), depth);
-        return Draw("Play of a panel", "A panel in the groove of its stile, cut level: what it can swell before it fills the groove.", Full,
-            [
-                Wood(new(0, 0), new(stile, 0), new(stile, grooveTop), new(stile - depth, grooveTop), new(stile - depth, grooveBottom), new(stile, grooveBottom), new(stile, thick), new(0, thick)),
-                new Shape(At(Full, new(tongue, grooveTop + Air), new(stile + 1.2, grooveTop + Air), new(stile + 1.2, grooveBottom - Air), new(tongue, grooveBottom - Air)), LineStyle.Visible, Tone.Paper),
-            ],
-            [
-                new(Side.Top, [Span(stile - depth, tongue, play, "play")]),
-                new(Side.Bottom, [Span(stile - depth, stile, set.GrooveDepth.Value, "groove")]),
-            ]);
-    }
-
-    private Scene Draw(string title, string description, Scale scale, IReadOnlyList<SceneNode> nodes, IReadOnlyList<DimensionRow> rows)
-    {
-        // Nodes and spans are made in inches of the thing; a half-size drawing is what most rooms on a page hold.
-        var shapes = nodes.Select(node => node is Section section ? section.At(scale) : [node]).SelectMany(each => each).ToList();
-        var figure = shapes.OfType<Shape>().Select(shape => shape.Outline.Bounds).Aggregate((one, other) => one.With(other));
-        var placed = new DimensionPlacer(scale, format, TextStyle.Body).Place(figure,
-            [.. rows.Select(row => row with { Spans = [.. row.Spans.Select(span => span with { From = scale.InchesOnPaper(span.From), To = scale.InchesOnPaper(span.To) })] })]);
-        var bounds = placed.Bounds.Grown(1);
-        return new(title, description, bounds.Width, bounds.Height, [new SceneGroup(null, null, [.. shapes, .. placed.Marks]) { At = new(-bounds.Left, -bounds.Top) }])
+        if (!Drawn.TryGetValue(setting, out var figure))
+            return null;
+        var title = char.ToUpperInvariant(setting.Label[0]) + setting.Label[1..];
+        var fitted = Fit.Largest(format.Unit, PlateWidth, PlateHeight, scale =>
         {
-            Scale = scale,
+            var sketch = new Sketch(scale, format);
+            figure.Draw(this, sketch);
+            return sketch.Scene(title, $"{figure.Description}.");
+        }).Scene;
+        return fitted with
+        {
+            WidthMillimetres = Math.Max(PlateWidth, fitted.WidthMillimetres),
+            Nodes = [new SceneGroup(null, null, fitted.Nodes) { At = new(Math.Max(0, PlateWidth - fitted.WidthMillimetres) / 2, 0) }],
         };
     }
 
-    private static Section Box(double left, double top, double width, double height) =>
-        Wood(new(left, top), new(left + width, top), new(left + width, top + height), new(left, top + height));
+    /// <summary>Whether a set's figures make a groove that can be drawn.</summary>
+    public static bool CanDraw(CutterSet set) => set.ThickestStock.Value > set.GrooveFromFace.Value + set.GrooveWidth.Value && set.GrooveDepth.Value.IsPositive && set.GrooveWidth.Value.IsPositive;
 
-    private static Section Wood(params PaperPoint[] inches) => new(inches);
-
-    private static Outline At(Scale scale, params PaperPoint[] inches) =>
-        Outline.Through(true, [.. inches.Select(point => new PaperPoint(scale.InchesOnPaper(point.X), scale.InchesOnPaper(point.Y)))]);
-
-    private static Span Span(double from, double to, Length value, string? word = null) => new(from, to, value) { Word = word };
+    /// <summary>A stile that the cutters made, cut across.</summary>
+    /// <param name="set">One that <see cref="CanDraw"/>.</param>
+    public Scene Cutters(CutterSet set)
+    {
+        var groove = new Groove(set);
+        var sticking = Inches(set.StickingWidth.Value);
+        var stile = Math.Max(Member, Math.Max(groove.Depth, sticking) + 0.6);
+        return Fit.Largest(format.Unit, PlateWidth, PlateHeight, scale =>
+        {
+            var on = new Sketch(scale, format);
+            // The moulding is told by a slope at the face.
+            var slope = sticking > 0 ? groove.FromFace * 0.65 : 0;
+            on.EndGrain(Shape(on, (0, 0), (stile - sticking, 0), (stile, slope), (stile, groove.Low), (stile - groove.Depth, groove.Low), (stile - groove.Depth, groove.High), (stile, groove.High), (stile, groove.Thick), (0, groove.Thick)));
+            on.Dimensions(on.Box(0, 0, stile, groove.Thick),
+                new DimensionRow(Side.Top, [Across(on, stile - groove.Depth, stile, set.GrooveDepth.Value, "groove")]),
+                new DimensionRow(Side.Bottom, [Across(on, stile - sticking, stile, set.StickingWidth.Value, "sticking")]),
+                new DimensionRow(Side.Right, [Upright(on, groove.Low, groove.High, set.GrooveWidth.Value, null), Upright(on, 0, groove.Low, set.GrooveFromFace.Value, "face")]));
+            return on.Scene(FormattableString.Invariant($"{set.Name}: a stile cut across"), "The groove, its place from the face, and the moulded edge.");
+        }).Scene;
+    }
 
     private Length Value(Setting setting) => inForce[setting].Length;
 
-    private static double Inches(LengthEntry entry) => Inches(entry.Value);
+    private double Size(Setting setting) => Inches(Value(setting));
 
-    private static double Inches(Length length) => (double)length.Inches;
+    // A constant's own dimension: its key is the path by which the page picks it out.
+    private Span Named(Sketch on, Setting setting, double from, double to, string word) => Across(on, from, to, Value(setting), word) with { Path = setting.Key };
 
-    /// <summary>Wood that is cut through: outlined and hatched.</summary>
-    private sealed record Section(PaperPoint[] Inches) : SceneNode
+    private Span NamedUpright(Sketch on, Setting setting, double from, double to, string word) => Upright(on, from, to, Value(setting), word) with { Path = setting.Key };
+
+    private string Said(Setting setting, string word) => $"{word} {format.Print(Value(setting))}";
+
+    private static Span Across(Sketch on, double from, double to, Length value, string? word) => new(on.At(from, 0).X, on.At(to, 0).X, value) { Word = word };
+
+    private static Span Upright(Sketch on, double from, double to, Length value, string? word) => new(on.At(0, from).Y, on.At(0, to).Y, value) { Word = word };
+
+    private static Outline Shape(Sketch on, params (double X, double Y)[] inches) => Outline.Through(true, [.. inches.Select(point => on.At(point.X, point.Y))]);
+
+    private static Outline Box(Sketch on, double left, double bottom, double width, double height) => Outline.Box(on.Box(left, bottom, width, height));
+
+    private static double Inches(Length length) => CurveLength.Inches(length);
+
+    private sealed record Figure(string Description, Action<StandardFigures, Sketch> Draw);
+
+    /// <summary>A groove in inches, counted from the face.</summary>
+    private sealed record Groove(double Thick, double Depth, double FromFace, double Width)
     {
-        private const double HatchAngle = 45;
-        private const double HatchSpacing = 1.6;
-
-        public IReadOnlyList<SceneNode> At(Scale scale)
+        public Groove(CutterSet set)
+            : this(Inches(set.ThickestStock.Value), Inches(set.GrooveDepth.Value), Inches(set.GrooveFromFace.Value), Inches(set.GrooveWidth.Value))
         {
-            var outline = StandardFigures.At(scale, Inches);
-            return [new Shape(outline, LineStyle.Visible, Tone.Tint), new Hatch(outline, HatchAngle, HatchSpacing)];
         }
+
+        public double Low => FromFace;
+        public double High => FromFace + Width;
     }
 }

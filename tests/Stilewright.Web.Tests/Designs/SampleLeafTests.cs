@@ -46,18 +46,6 @@ public sealed class SampleLeafTests
         Assert.DoesNotContain(sample.Findings, finding => finding.Severity == Findings.Severity.CannotBuild);
     }
 
-    [Fact]
-    public void FiguresOfTheStandardShowItsOwnValues()
-    {
-        var standard = ShippedStandards.Inch;
-        var figures = new StandardFigures(standard, LengthFormat.InchesTo32);
-        Assert.Contains(figures.Of("overlay").SelectMany(Marks), mark => mark.Value == Length.FromInches(new Fractions.Fraction(3, 8)));
-        var groove = Assert.Single(Marks(figures.Cutters(standard.Cutters[1])), mark => mark.Value == standard.Cutters[1].GrooveFromFace.Value);
-        // At full size the line is as long as the figure says.
-        Assert.Equal(25.4 * 9 / 32, groove.From.DistanceTo(groove.To), 6);
-        Assert.Empty(figures.Of("print"));
-    }
-
     private static DoorDesign Framed() => CourseStore.Course().Designs[0];
 
     private static SampleLeaf Of(DoorDesign design) => SampleLeaf.Of(

@@ -6,6 +6,7 @@ using Stilewright.Drawing.Scenes;
 using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;
+using Stilewright.Web.Drawings;
 
 namespace Stilewright.Web.Features.Help.Figures;
 

@@ -3,16 +3,25 @@ using Stilewright.Drawing.Letters;
 using Stilewright.Drawing.Scenes;
 using Stilewright.Measure;
 
-namespace Stilewright.Web.Features.Help.Figures;
+namespace Stilewright.Web.Drawings;
 
-/// <summary>Puts a drawing of the help together at one scale, in inches from its bottom left.</summary>
+/// <summary>Puts a small drawing together at one scale, in inches from its bottom left.</summary>
 internal sealed class Sketch(Scale scale, LengthFormat format)
 {
     private const double Margin = 1;
     private const double EndGrainDegrees = 45;
     private const double EndGrainSpacing = 1.6;
-    /// <summary>The path of all that is wood, for the page's colours.</summary>
-    public const string WoodPath = "wood";
+
+    /// <summary>The paths of all that is wood, and of panels, for the page's colours.</summary>
+    public const string WoodPath = "wood", PanelPath = "panel";
+
+    /// <summary>The page's class of what is wood, and of panels; null for what is neither.</summary>
+    public static string? ClassOf(string path) => path switch
+    {
+        WoodPath => "member",
+        PanelPath => "panel",
+        _ => null,
+    };
 
     private readonly List<SceneNode> nodes = [];
     private readonly List<PaperBox> extents = [];
@@ -29,6 +38,9 @@ internal sealed class Sketch(Scale scale, LengthFormat format)
     /// <summary>Wood cut across.</summary>
     public Sketch EndGrain(Outline outline) =>
         Add(new SceneGroup(WoodPath, null, [new Shape(outline, LineStyle.Visible, Tone.Paper), new Hatch(outline, EndGrainDegrees, EndGrainSpacing)]), outline.Bounds);
+
+    /// <summary>A panel seen from its face, or its edge.</summary>
+    public Sketch Panel(Outline outline) => Add(new SceneGroup(PanelPath, null, [new Shape(outline, LineStyle.Visible, Tone.Tint)]), outline.Bounds);
 
     public Sketch Line(PaperPoint from, PaperPoint to, LineStyle style = LineStyle.Edge) => Draw(Outline.Line(from, to), style);
 
@@ -64,6 +76,42 @@ internal sealed class Sketch(Scale scale, LengthFormat format)
     {
         var line = Typesetter.Set(text, TextStyle.Body);
         return Put(line, new(left.X, left.Y + (line.Ascent - line.Descent) / 2));
+    }
+
+    /// <summary>A distance too small for a line between its ends: an arrow from either side, and its words beyond the second.</summary>
+    /// <param name="path">What is measured.</param>
+    public Sketch Between(PaperPoint from, PaperPoint to, string path, string words)
+    {
+        const double Tail = 6, Head = 2, Air = 1.2;
+        // Nothing between them is shown upright.
+        var along = from.DistanceTo(to) is > 0 and var apart ? (to - from) * (1 / apart) : new(0, -1);
+        var across = new PaperPoint(-along.Y, along.X);
+        List<SceneNode> drawn = [];
+        foreach (var (tip, outward) in new[] { (from, along * -1), (to, along) })
+        {
+            drawn.Add(new Shape(Outline.Line(tip, tip + outward * Tail), LineStyle.Dimension));
+            drawn.Add(new Shape(Outline.Through(false, tip + outward * Head + across * (Head / 3), tip, tip + outward * Head - across * (Head / 3)), LineStyle.Dimension));
+        }
+
+        var line = Typesetter.Set(words, TextStyle.Body);
+        var end = to + along * (Tail + Air);
+        var isUpright = Math.Abs(along.Y) > Math.Abs(along.X);
+        var baseline = isUpright
+            ? new PaperPoint(end.X - line.Width / 2, along.Y < 0 ? end.Y - line.Descent : end.Y + line.Ascent)
+            : new(along.X > 0 ? end.X : end.X - line.Width, end.Y + (line.Ascent - line.Descent) / 2);
+        var lettering = new Lettering(baseline, line);
+        drawn.Add(lettering);
+        return Add(new SceneGroup(path, null, drawn), PaperBox.Between(from + along * -Tail, to + along * Tail).With(lettering.Box));
+    }
+
+    /// <summary>A word that names what the drawing is about, its middle at a place, on a white ground.</summary>
+    /// <param name="path">What it names.</param>
+    public Sketch Named(string path, string text, PaperPoint middle)
+    {
+        var line = Typesetter.Set(text, TextStyle.Body.Bold);
+        var lettering = new Lettering(new(middle.X - line.Width / 2, middle.Y + (line.Ascent - line.Descent) / 2), line);
+        var ground = Outline.Box(lettering.Box.Grown(0.5));
+        return Add(new SceneGroup(path, null, [new Shape(ground, null, Tone.Paper), lettering]), ground.Bounds);
     }
 
     /// <summary>Rows of dimensions round a box, with their exact figures.</summary>
