@@ -86,6 +86,16 @@ public sealed class VerbTests : IDisposable
     }
 
     [Fact]
+    public void Work_does_not_list_the_corner_that_lengths_are_counted_from_as_entered()
+    {
+        var ran = Ran.With("work", folder.Sample(), "5.1");
+        var sources = ran.Output[ran.Output.IndexOf("Where the figures come from", StringComparison.Ordinal)..];
+        Assert.Contains("least of (bottom left corner,", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("rising diagonal", sources, StringComparison.Ordinal);
+        Assert.DoesNotContain("bottom left corner", sources, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Work_suggests_the_nearest_place()
     {
         var ran = Ran.With("work", folder.Small(), "7.1L.TQ");

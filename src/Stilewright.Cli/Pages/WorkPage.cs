@@ -54,7 +54,7 @@ internal static class WorkPage
         {
             switch (node)
             {
-                case Given given:
+                case Given { Origin.IsEntered: true } given:
                     rows.Add([given.Label, figures.Of(given), given.Origin.Words, given.Origin.Path]);
                     break;
                 case FromTable looked:

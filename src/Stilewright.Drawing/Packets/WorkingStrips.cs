@@ -40,7 +40,7 @@ internal static class WorkingStrips
     private static IEnumerable<Strip> Of(IReadOnlyList<Worked> quantities, LengthFormat format, double width, double most, double padding)
     {
         WorkedLine[] lines = [.. WorkedOrder.Of(quantities, format)];
-        var givens = lines.SelectMany(line => line.Givens)
+        var givens = lines.SelectMany(line => line.Givens.Where(given => given is not Given { Origin.IsEntered: false }))
             .GroupBy(Source, given => $"{WorkedText.Label(given)} {WorkedText.Figure(given, format)}");
         foreach (var source in givens)
         {

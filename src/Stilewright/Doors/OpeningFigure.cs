@@ -158,7 +158,7 @@ public sealed record OpeningFigure(
             return x.As(left ? "top left corner, from the left" : "top right corner, from the left", left ? "opening/top-left" : "opening/top-right");
         }
 
-        static Given Zero(string label) => new("opening/bottom-left", label, default(Length), Origin.Typed);
+        static Given Zero(string label) => new("opening/bottom-left", label, default(Length), Origin.Datum);
 
         void CheckReadings(Worked one, Worked two, Worked meanWidth, Worked leftHeight, Worked rightHeight, Worked leanFound)
         {

@@ -14,6 +14,9 @@ public enum OriginKind
 
     /// <summary>Typed for this one calculation, kept in no document.</summary>
     Typed,
+
+    /// <summary>The place that lengths are counted from: nothing by definition, entered by nobody.</summary>
+    Datum,
 }
 
 /// <summary>The place a given value came from, so that a reader can be led to where it was entered.</summary>
@@ -22,6 +25,11 @@ public enum OriginKind
 public sealed record Origin(OriginKind Kind, string Path)
 {
     public static Origin Typed { get; } = new(OriginKind.Typed, "");
+
+    public static Origin Datum { get; } = new(OriginKind.Datum, "");
+
+    /// <summary>Whether someone entered the value or it shipped, so that a list of sources has it.</summary>
+    public bool IsEntered => Kind != OriginKind.Datum;
 
     /// <summary>The level in plain words, as a page or sheet shows it.</summary>
     public string Words => Kind switch
@@ -33,6 +41,7 @@ public sealed record Origin(OriginKind Kind, string Path)
         OriginKind.Design => "door design",
         OriginKind.Opening => "opening",
         OriginKind.Leaf => "leaf",
+        OriginKind.Datum => "by definition",
         _ => "typed",
     };
 }
