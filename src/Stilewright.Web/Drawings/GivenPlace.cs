@@ -16,6 +16,8 @@ public static class GivenPlace
         var isOverride = steps.Contains("overrides");
         return origin.Kind switch
         {
+            // A front without an opening is entered beside the sizes.
+            OriginKind.Opening when LooseFrontEdits.Front(desk.Saved, id) is not null => $"{WorkStep.Size.AddressFor(course, bench)}#{Uri.EscapeDataString(id)}",
             OriginKind.Shipped or OriginKind.Standard => $"/courses/{course}/standard#{Uri.EscapeDataString(origin.Path)}",
             OriginKind.Design => $"/courses/{course}/designs?design={Uri.EscapeDataString(steps[1])}",
             OriginKind.Course => $"/courses/{course}",

@@ -17,6 +17,9 @@ public sealed record OverrideScope(
 {
     private static readonly Setting[] Overridable = [.. Shop.Settings.All.Where(setting => setting.Overridable)];
 
+    // A front without an opening meets no frame and no other front.
+    private static readonly Setting[] OfFronts = [.. Overridable.Where(setting => setting.OfLeaf || setting == Shop.Settings.Step || setting == Shop.Settings.LightRemainder)];
+
     /// <summary>All benches of a course.</summary>
     public static OverrideScope OfCourse(Course course, HouseStandard standard) => new(
         course.Id, "this course", there => there.Overrides, (there, values) => there with { Overrides = values }, new(standard), Overridable);
@@ -33,6 +36,18 @@ public sealed record OverrideScope(
         opening.Id, "this opening", there => ProjectEdits.Opening(there, opening.Id)?.Overrides ?? SettingValues.None,
         (there, values) => ProjectEdits.WithOpening(there, opening.Id, each => each with { Overrides = values }),
         OfBench(course, standard), Overridable);
+
+    /// <summary>One front that closes no opening; what can differ is about its leaf.</summary>
+    /// <param name="course">With one project.</param>
+    public static OverrideScope OfFront(Course course, HouseStandard standard, LooseFront front) => new(
+        front.Id, "this front", there => LooseFrontEdits.Front(there, front.Id)?.Overrides ?? SettingValues.None,
+        (there, values) => LooseFrontEdits.WithFront(there, front.Id, each => each switch
+        {
+            StatedFront stated => stated with { Overrides = values },
+            AppliedEnd end => end with { Overrides = values },
+            _ => throw new InvalidOperationException("A loose front is of stated size or an applied end."),
+        }),
+        OfBench(course, standard), OfFronts);
 
     /// <summary>One leaf of the doors on an opening.</summary>
     /// <param name="course">With one project.</param>
