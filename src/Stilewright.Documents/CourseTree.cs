@@ -10,7 +10,9 @@ namespace Stilewright.Documents;
 /// <remarks>All trees are of the newest version: older ones are upgraded first, whole.</remarks>
 public static class CourseTree
 {
-    private const string ProjectsKey = "projects";
+    /// <summary>The list of a course that holds its projects.</summary>
+    public const string ProjectsKey = "projects";
+
     private const string BenchKey = "bench";
 
     /// <summary>The course with its projects in the order of their benches; projects of one bench, and those whose bench cannot be read, stay as they come.</summary>

@@ -63,7 +63,7 @@ public class ChangeWordsTests
         Assert.Contains("Bench 7: opening ", Assert.Single(Told(two, turned, typeof(Course))), StringComparison.Ordinal);
         Assert.EndsWith("moved to the first place", Assert.Single(Told(turned, two, typeof(Course))), StringComparison.Ordinal);
         Assert.Equal("Design “Cathedral” removed", Assert.Single(Told(Before, With(Before, "designs", "[]"), typeof(Course))));
-        Assert.Equal("Bench 7 “Hall cupboard” removed", Assert.Single(Told(Before, With(Before, "projects", "[]"), typeof(Course))));
+        Assert.Equal("Bench 7 “Hall cupboard” cleared", Assert.Single(Told(Before, With(Before, "projects", "[]"), typeof(Course))));
     }
 
     [Fact]

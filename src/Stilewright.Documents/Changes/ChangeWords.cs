@@ -28,7 +28,7 @@ public sealed class ChangeWords(Type root, params IEnumerable<JsonObject> trees)
             case RecordAdded added:
                 return $"{Start(added)} added";
             case RecordRemoved removed:
-                return $"{Start(removed)} removed";
+                return $"{Start(removed)} {(IsBench(removed) ? "cleared" : "removed")}";
             case RecordMoved moved:
                 return $"{Start(moved)} moved {(moved.After is null ? "to the first place" : $"behind {NameOf(moved.After)}")}";
             default:
@@ -54,6 +54,8 @@ public sealed class ChangeWords(Type root, params IEnumerable<JsonObject> trees)
             _ => $"{start}: it stands in the document already, and is not the same",
         };
     }
+
+    private bool IsBench(RecordRemoved removed) => rootShape.Type == typeof(Course) && removed.List == CourseTree.ProjectsKey;
 
     private string Start(Change change) => change switch
     {

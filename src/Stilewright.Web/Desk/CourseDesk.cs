@@ -1,6 +1,7 @@
 using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;
+using Stilewright.Web.Storage;
 
 namespace Stilewright.Web.Desk;
 
@@ -24,6 +25,42 @@ public class CourseDesk(Workshop workshop, string authorId, OpenCourse course, L
     public override Course Saved => Course.Course;
 
     public override Task<bool> SaveAsync(Func<Course, Course> edit) => KeepAsync(edit);
+
+    /// <summary>The project whose history is at hand; null for the course's own.</summary>
+    protected virtual OpenProject? Subject => null;
+
+    /// <summary>What the maker can take back here.</summary>
+    public async Task<ProjectHistory> HistoryAsync() => IsThere ? await Workshop.HistoryAsync(Subject?.Key ?? Course.Key, AuthorId) : ProjectHistory.Empty;
+
+    /// <summary>Takes back the maker's own last change, or makes it again.</summary>
+    public async Task TakeBackAsync(ProjectHistory history, bool isRedo)
+    {
+        if ((isRedo ? history.Redo : history.Undo) is not { } number || !IsThere)
+            return;
+        var (course, project) = (Course, Subject);
+        var isSaved = Accept(await Workshop.TakeBackAsync(course, project, number, AuthorId, isRedo ? RevisionCause.Redo : RevisionCause.Undo),
+            "Someone changed the same thing since, so it was not taken back. Its history shows both.");
+        if (isSaved && IsThere && await Workshop.RevisionsAsync(Subject?.Key ?? Course.Key, most: 1) is [var last])
+        {
+            Message = last.Words(project is null ? new(typeof(Course), Course.Tree, course.Tree)
+                : new(typeof(Project), Subject!.Tree, project.Tree, Course.Tree));
+        }
+    }
+
+    /// <summary>Brings the project, or the course without its projects, back to a revision.</summary>
+    public async Task<bool> RestoreAsync(int number) => IsThere && Accept(await Workshop.RestoreAsync(Course, Subject, number, AuthorId),
+        "Someone saved at the same moment. Look again, then bring it back.");
+
+    /// <summary>Clears a bench of the course. Its project is not lost.</summary>
+    public async Task<bool> ClearAsync(OpenProject project)
+    {
+        var id = project.Project.Id;
+        var isCleared = Accept(await Workshop.SaveAsync(Course, AuthorId, course => course with { Projects = [.. course.Projects.Where(each => each.Id != id)] }),
+            "Someone works at this bench just now. Look at it again before it is cleared.");
+        if (isCleared)
+            Message = FormattableString.Invariant($"Bench {project.Project.Bench} cleared");
+        return isCleared;
+    }
 
     /// <summary>Takes over what others saved.</summary>
     public async Task RefreshAsync()

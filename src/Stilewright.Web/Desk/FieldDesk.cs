@@ -184,17 +184,17 @@ public abstract class FieldDesk<TDocument>(LengthUnit? readerUnit) : FieldDesk(r
         }
     }
 
-    /// <summary>Leaves everything that is typed for what is saved.</summary>
-    protected void LeaveAll()
+    /// <summary>Leaves what is typed for what is saved.</summary>
+    /// <param name="under">The beginning of the names of the fields that are left; all where it is empty.</param>
+    protected void LeaveTyped(string under = "")
     {
-        foreach (var (name, draft) in drafts)
+        bool IsLeft(string name) => name.StartsWith(under, StringComparison.Ordinal);
+        foreach (var (name, draft) in drafts.Where(each => IsLeft(each.Key)))
             left[name] = draft.Typed;
-        foreach (var (name, text) in unread)
+        foreach (var (name, text) in unread.Where(each => IsLeft(each.Key)))
             left[name] = text;
-        drafts.Clear();
-        problems.Clear();
-        conflicts.Clear();
-        unread.Clear();
+        foreach (var name in drafts.Keys.Concat(problems.Keys).Concat(conflicts.Keys).Where(IsLeft).ToList())
+            Forget(name);
         Moved();
     }
 

@@ -36,6 +36,8 @@ public sealed class ProjectDesk(Workshop workshop, string authorId, OpenCourse c
 
     protected override bool IsThere => Project is not null;
 
+    protected override OpenProject? Subject => Project;
+
     protected override string SavedWords => Project is { } project ? FormattableString.Invariant($"Saved, revision {project.Head}") : "Saved";
 
     /// <summary>What is typed in the field and could be read, else what is saved.</summary>
@@ -49,22 +51,4 @@ public sealed class ProjectDesk(Workshop workshop, string authorId, OpenCourse c
         var own = edit(whole with { Projects = [.. whole.Projects.Where(project => project.Id == id)] });
         return own with { Projects = [.. whole.Projects.Select(project => project.Id == id ? own.Projects[0] : project)] };
     });
-
-    /// <summary>Takes back the maker's own last change, or makes it again.</summary>
-    public async Task TakeBackAsync(ProjectHistory history, bool isRedo)
-    {
-        if ((isRedo ? history.Redo : history.Undo) is not { } number || Project is not { } project)
-            return;
-        var isSaved = Accept(await Workshop.TakeBackAsync(Course, project, number, AuthorId, isRedo ? Storage.RevisionCause.Redo : Storage.RevisionCause.Undo),
-            "Someone changed the same thing since, so it was not taken back. Its history shows both.");
-        if (isSaved && Project is { } now && (await Workshop.LastAsync(Course)).TryGetValue(now.Key, out var last))
-            Message = last.Words(new(typeof(Project), now.Tree, project.Tree, Course.Tree));
-    }
-
-    /// <summary>Brings the project back to a revision.</summary>
-    public async Task RestoreAsync(int number)
-    {
-        if (Project is { } project)
-            Accept(await Workshop.RestoreAsync(Course, project, number, AuthorId), "Someone saved at the same moment. Look again, then restore.");
-    }
 }

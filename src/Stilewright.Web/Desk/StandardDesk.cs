@@ -1,4 +1,5 @@
 using Stilewright.Documents;
+using Stilewright.Documents.Changes;
 using Stilewright.Measure;
 using Stilewright.Shop;
 using Stilewright.Web.Fields;
@@ -8,8 +9,16 @@ namespace Stilewright.Web.Desk;
 /// <summary>A house standard on one screen. What is typed waits until it is applied, since it alters every bench.</summary>
 public sealed class StandardDesk(Workshop workshop, string authorId, OpenStandard standard, LengthUnit? readerUnit) : FieldDesk<HouseStandard>(readerUnit)
 {
+    private List<WaitingChange> waiting = [];
+
     /// <summary>The standard as it is saved.</summary>
     public OpenStandard Standard { get; private set; } = standard;
+
+    /// <summary>What was added, removed or switched and waits to be applied, in the order in which it was done.</summary>
+    public IReadOnlyList<WaitingChange> Waiting => waiting;
+
+    /// <summary>Whether anything waits to be applied or could not be read.</summary>
+    public bool HasChanges => HasDrafts || waiting.Count > 0;
 
     public override string Id => Standard.Standard.Id;
 
@@ -17,7 +26,8 @@ public sealed class StandardDesk(Workshop workshop, string authorId, OpenStandar
 
     public override LengthFormat Format => new(ReaderUnit ?? OwnUnit, new StandardInForce(Standard.Standard).Format.FinestDenominator);
 
-    public override HouseStandard Saved => Standard.Standard;
+    /// <summary>The standard that the fields begin from: as it is saved, with what waits that is no single field.</summary>
+    public override HouseStandard Saved => waiting.Aggregate(Standard.Standard, (there, change) => change.Edit(there));
 
     /// <summary>What is typed waits to be applied.</summary>
     public override Task SettleAsync(Field field, string text, string basedOn)
@@ -31,20 +41,53 @@ public sealed class StandardDesk(Workshop workshop, string authorId, OpenStandar
     /// <summary>The standard as it would be, or why it cannot be.</summary>
     public DocumentResult<HouseStandard> Proposed => DocumentReader.ReadStandard(DocumentWriter.Write(Tried));
 
-    /// <summary>Saves everything that is typed, as one revision.</summary>
+    /// <summary>Lets an edit that is no single field wait with what is typed.</summary>
+    /// <param name="key">What it is about; an edit about the same that waits already is dropped.</param>
+    public void Propose(string key, Func<HouseStandard, HouseStandard> edit)
+    {
+        waiting.RemoveAll(each => each.Key == key);
+        waiting.Add(new(key, "", edit));
+        Sift();
+    }
+
+    /// <summary>Lets the removal of a cutter set, machine, stock or pattern wait, and leaves what is typed about it.</summary>
+    /// <param name="key">Its list and id, as in <c>machines/jointer</c>.</param>
+    public void ProposeRemoval(string key, Func<HouseStandard, HouseStandard> edit)
+    {
+        LeaveTyped($"standard/{key}/");
+        Propose(key, edit);
+    }
+
+    /// <summary>Leaves one of the changes that wait.</summary>
+    public void Withdraw(string key)
+    {
+        waiting.RemoveAll(each => each.Key == key);
+        // What was typed about something that was only to be added goes with it.
+        if (!Ids(Saved).Contains(key))
+            LeaveTyped($"standard/{key}/");
+        Sift();
+    }
+
+    /// <summary>Whether a cutter set, machine, stock or pattern is not in the standard yet.</summary>
+    /// <param name="key">Its list and id, as in <c>machines/jointer</c>.</param>
+    public bool IsNew(string key) => !Ids(Standard.Standard).Contains(key);
+
+    /// <summary>Saves everything that waits, as one revision.</summary>
     public async Task<bool> ApplyAsync()
     {
         if (!await SaveAsync(_ => Tried))
             return false;
+        waiting.Clear();
         DropSaved();
         return true;
     }
 
-    /// <summary>Leaves everything that is typed.</summary>
+    /// <summary>Leaves everything that waits.</summary>
     public void Leave()
     {
         Refusals = [];
-        LeaveAll();
+        waiting.Clear();
+        LeaveTyped();
     }
 
     /// <summary>Takes back the maker's own last change of the standard, or makes it again.</summary>
@@ -63,9 +106,36 @@ public sealed class StandardDesk(Workshop workshop, string authorId, OpenStandar
         if (now == Standard)
             return;
         Standard = now;
-        Moved();
+        Sift();
         DropSaved();
     }
+
+    // Keeps the changes that still do something, and says what.
+    private void Sift()
+    {
+        List<WaitingChange> kept = [];
+        var (there, tree) = (Standard.Standard, Standard.Tree);
+        foreach (var change in waiting)
+        {
+            var next = change.Edit(there);
+            var nextTree = Workshop.TreeOf(next);
+            if (DocumentChanges.Between(tree, nextTree, typeof(HouseStandard)) is { Count: > 0 } changes)
+            {
+                var words = new ChangeWords(typeof(HouseStandard), tree, nextTree);
+                kept.Add(change with { Words = string.Join("; ", changes.Select(words.Of)) });
+                (there, tree) = (next, nextTree);
+            }
+        }
+
+        waiting = kept;
+        Moved();
+    }
+
+    private static IEnumerable<string> Ids(HouseStandard there) =>
+    [
+        .. there.Cutters.Select(each => $"cutters/{each.Id}"), .. there.Machines.Select(each => $"machines/{each.Id}"),
+        .. there.Stocks.Select(each => $"stocks/{each.Id}"), .. there.Patterns.Select(each => $"patterns/{each.Id}"),
+    ];
 
     private bool Accept(StandardResult result)
     {

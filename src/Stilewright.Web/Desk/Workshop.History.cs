@@ -20,10 +20,11 @@ public sealed partial class Workshop
     }
 
     /// <summary>The revisions of a document, the newest first.</summary>
-    public async Task<IReadOnlyList<RevisionEntry>> RevisionsAsync(long key, CancellationToken stop = default)
+    /// <param name="most">How many at most.</param>
+    public async Task<IReadOnlyList<RevisionEntry>> RevisionsAsync(long key, int most = int.MaxValue, CancellationToken stop = default)
     {
         await using var db = await store.CreateDbContextAsync(stop);
-        var rows = await db.Revisions.AsNoTracking().Where(each => each.DocumentKey == key).OrderByDescending(each => each.Number)
+        var rows = await db.Revisions.AsNoTracking().Where(each => each.DocumentKey == key).OrderByDescending(each => each.Number).Take(most)
             .Select(each => new { each.Number, each.MadeAt, each.Cause, each.Of, each.Changes, By = db.Makers.First(maker => maker.Id == each.AuthorId).Name })
             .ToListAsync(stop);
         return [.. rows.Select(row => new RevisionEntry(row.Number, row.MadeAt, row.By, row.Cause, row.Of, ReadChanges(row.Changes)))];
@@ -52,19 +53,19 @@ public sealed partial class Workshop
             ? new(key, number, now?.KeptOnStandard, tree, read.Document, now?.Standard ?? course.Standard.Standard) : null;
     }
 
-    /// <summary>Takes back a revision of a project, where what it changed is untouched since.</summary>
+    /// <summary>Takes back a revision of a project, or of a course without its projects, where what it changed is untouched since. A bench that
+    /// the revision cleared is put back.</summary>
+    /// <param name="project">Null for the course.</param>
     /// <param name="number">The revision; for <see cref="RevisionCause.Redo"/> the undoing that is taken back.</param>
-    public Task<SaveResult> TakeBackAsync(OpenCourse course, OpenProject project, int number, string authorId, RevisionCause cause, CancellationToken stop = default) =>
-        AmendAsync(course, project, authorId, cause, number, async db =>
-        {
-            var changes = await db.Revisions.Where(each => each.DocumentKey == project.Key && each.Number == number).Select(each => each.Changes).SingleAsync(stop);
-            return DocumentChanges.Inverse(ReadChanges(changes));
-        }, stop);
+    public Task<SaveResult> TakeBackAsync(OpenCourse course, OpenProject? project, int number, string authorId, RevisionCause cause, CancellationToken stop = default) =>
+        AmendAsync(course, project, authorId, cause, number, TakingBack(project?.Key ?? course.Key, number, stop), stop);
 
-    /// <summary>Brings a project back to a revision. What came after stays in its history.</summary>
-    public Task<SaveResult> RestoreAsync(OpenCourse course, OpenProject project, int number, string authorId, CancellationToken stop = default) =>
-        AmendAsync(course, project, authorId, RevisionCause.Restore, number, async db =>
-            DocumentChanges.Between(project.Tree, await RevisionAsync(db, project.Key, number, DocumentKind.Project, stop), typeof(Project)), stop);
+    /// <summary>Brings a project, or a course without its projects, back to a revision. What came after stays in its history.</summary>
+    /// <param name="project">Null for the course, whose designs, name and overrides are brought back; its projects stay as they are.</param>
+    public Task<SaveResult> RestoreAsync(OpenCourse course, OpenProject? project, int number, string authorId, CancellationToken stop = default) =>
+        AmendAsync(course, project, authorId, RevisionCause.Restore, number, project is null
+            ? BringingBack(course.Key, number, DocumentKind.Course, course.Tree, typeof(Course), stop)
+            : BringingBack(project.Key, number, DocumentKind.Project, project.Tree, typeof(Project), stop), stop);
 
     /// <summary>A course as it was at a revision, with its projects as they are now; null where the two no longer go together.</summary>
     public async Task<OpenCourse?> AtRevisionAsync(OpenCourse course, int number, CancellationToken stop = default)
@@ -81,128 +82,100 @@ public sealed partial class Workshop
         return new(course.Key, number, course.IsArchived, tree, then, course.Standard, [.. projects]);
     }
 
-    /// <summary>Takes back a revision of a course without its projects, where what it changed is untouched since.</summary>
-    public Task<SaveResult> TakeBackAsync(OpenCourse course, int number, string authorId, RevisionCause cause, CancellationToken stop = default) =>
-        AmendCourseAsync(course, authorId, cause, number, async db =>
-        {
-            var changes = await db.Revisions.Where(each => each.DocumentKey == course.Key && each.Number == number).Select(each => each.Changes).SingleAsync(stop);
-            return DocumentChanges.Inverse(ReadChanges(changes));
-        }, stop);
-
-    /// <summary>Brings a course back to a revision: its designs, name and overrides. Its projects stay as they are.</summary>
-    public Task<SaveResult> RestoreAsync(OpenCourse course, int number, string authorId, CancellationToken stop = default) =>
-        AmendCourseAsync(course, authorId, RevisionCause.Restore, number, async db =>
-            DocumentChanges.Between(course.Tree, await RevisionAsync(db, course.Key, number, DocumentKind.Course, stop), typeof(Course)), stop);
-
-    /// <summary>The projects that were cleared from their benches, the last saved first.</summary>
+    /// <summary>The projects that were cleared from their benches, the last cleared first.</summary>
     public async Task<IReadOnlyList<ClearedBench>> ClearedAsync(OpenCourse course, CancellationToken stop = default)
     {
         await using var db = await store.CreateDbContextAsync(stop);
         var rows = await (from document in db.Documents.AsNoTracking()
                           join revision in db.Revisions on new { DocumentKey = document.Key, Number = document.Head } equals new { revision.DocumentKey, revision.Number }
-                          join maker in db.Makers on revision.AuthorId equals maker.Id
                           where document.CourseKey == course.Key && document.IsArchived
-                          orderby revision.MadeAt descending
-                          select new { document.Key, revision.Json, revision.FormatVersion, revision.MadeAt, maker.Name }).ToListAsync(stop);
-        return [.. rows.Select(row =>
-        {
-            var tree = Upgraded(row.Json, row.FormatVersion, DocumentKind.Project);
-            return new ClearedBench(row.Key, (int)tree["bench"]!, (string)tree["name"]!, row.MadeAt, row.Name);
-        })];
+                          select new { document.Key, document.RecordId, revision.Json, revision.FormatVersion }).ToListAsync(stop);
+        if (rows.Count == 0)
+            return [];
+        var revisions = await RevisionsAsync(course.Key, stop: stop);
+        return
+        [
+            .. from row in rows
+               let tree = Upgraded(row.Json, row.FormatVersion, DocumentKind.Project)
+               let clearing = revisions.FirstOrDefault(revision => revision.Changes.Any(change =>
+                   change is RecordRemoved { List: CourseTree.ProjectsKey } removed && IdOf(removed.Record) == row.RecordId))
+               orderby clearing?.MadeAt descending
+               select new ClearedBench(row.Key, (int)tree["bench"]!, (string)tree["name"]!, clearing),
+        ];
     }
 
-    /// <summary>Puts a project that was cleared back on a bench.</summary>
+    /// <summary>Puts a project that was cleared back on a bench, as a revision of the course.</summary>
     /// <param name="key">Of its document in the store.</param>
     /// <param name="bench">Where it goes; a free one.</param>
-    public async Task<SaveResult> PutBackAsync(OpenCourse course, long key, int bench, string authorId, CancellationToken stop = default)
+    public Task<SaveResult> PutBackAsync(OpenCourse course, long key, int bench, string authorId, CancellationToken stop = default) =>
+        AmendAsync(course, null, authorId, RevisionCause.Edit, null, async (db, head) =>
+        {
+            var document = await db.Documents.AsNoTracking().SingleAsync(each => each.Key == key && each.CourseKey == head!.Key, stop);
+            if (!document.IsArchived)
+                return [];
+            var tree = (JsonObject)(await RevisionAsync(db, key, document.Head, DocumentKind.Project, stop)).DeepClone();
+            tree["bench"] = bench;
+            var projects = head!.Projects.Select(each => each.Tree).ToList();
+            return DocumentChanges.Between(CourseTree.Assemble(head.Tree, projects), CourseTree.Assemble(head.Tree, [.. projects, tree]), typeof(Course));
+        }, stop);
+
+    /// <summary>Which changes are to be made, with what the store has.</summary>
+    private delegate Task<IReadOnlyList<Change>> ChangesFrom(StoreContext db, OpenCourse? head);
+
+    private static ChangesFrom TakingBack(long key, int number, CancellationToken stop) => async (db, _) =>
+        DocumentChanges.Inverse(ReadChanges(await db.Revisions.Where(each => each.DocumentKey == key && each.Number == number).Select(each => each.Changes).SingleAsync(stop)));
+
+    private static ChangesFrom BringingBack(long key, int number, DocumentKind kind, JsonObject now, Type root, CancellationToken stop) => async (db, _) =>
+        DocumentChanges.Between(now, await RevisionAsync(db, key, number, kind, stop), root);
+
+    // Changes of one project, or of the course with all that stand in it: a course's own revisions also clear benches and put them back.
+    private async Task<SaveResult> AmendAsync(OpenCourse course, OpenProject? project, string authorId, RevisionCause cause, int? of, ChangesFrom changesFrom, CancellationToken stop)
     {
         await gate.WaitAsync(stop);
         try
         {
             var head = await LoadAsync(course.Course.Id, stop) ?? throw new InvalidOperationException("A course is never removed from the store.");
+            var one = project is null ? null : head.WithId(project.Project.Id);
+            if (project is not null && one is null)
+                return new SaveResult.Refused([new("$", "the project was cleared from its bench meanwhile", "put it back on the course's page first")]);
             await using var db = await store.CreateDbContextAsync(stop);
-            var document = await db.Documents.AsNoTracking().SingleAsync(each => each.Key == key && each.CourseKey == head.Key, stop);
-            if (!document.IsArchived)
+            var changes = await changesFrom(db, head);
+            List<Conflict> conflicts = [];
+            var trees = head.Projects.Select(each => each.Tree).ToList();
+            var (alone, after) = one is null
+                ? CourseTree.Split(Merged(CourseTree.Assemble(head.Tree, trees), changes, typeof(Course), conflicts))
+                : (head.Tree, [.. trees.Except([one.Tree]), Merged(one.Tree, changes, typeof(Project), conflicts)]);
+            if (conflicts.Count > 0)
+                return new SaveResult.Conflicted(conflicts, head);
+            if (changes.Count == 0)
                 return new SaveResult.Saved(head);
-            var was = await RevisionAsync(db, key, document.Head, DocumentKind.Project, stop);
-            var tree = (JsonObject)was.DeepClone();
-            tree["bench"] = bench;
-            if (head.AtBench(bench) is { } taken)
-                return new SaveResult.Refused([new("$.bench", FormattableString.Invariant($"bench {bench} is taken: {taken.Project.Name}"), "choose a free one")]);
-            if (Read(head.Tree, [.. head.Projects.Select(each => each.Tree), tree], head) is { Count: > 0 } errors)
-                return new SaveResult.Refused(errors);
-            if (document.KeptOnStandard is { } kept)
+
+            List<Pending> pending = [one is null ? new(head.Key, head.Head, head.Head, alone, changes, null) : new(one.Key, one.Head, one.Head, after[^1], changes, null)];
+            var kept = KeptBy(head);
+            if (one is null)
             {
-                var alone = Use(DocumentReader.ReadCourse(BytesOf(CourseTree.Assemble(head.Tree, [tree]))), course.Course.Id);
-                if (Lacking(alone, alone.Projects[0], await StandardAtAsync(db, head.Standard.Key, kept, stop)) is { Count: > 0 } lacking)
-                    return new SaveResult.Refused(lacking);
+                foreach (var gone in head.Projects.Where(each => after.All(tree => IdOf(tree) != each.Project.Id)))
+                    pending.Add(new(gone.Key, gone.Head, gone.Head, null, [], gone.Project.Id));
+                foreach (var tree in after.Where(tree => head.WithId(IdOf(tree)) is null))
+                {
+                    if (head.AtBench((int)tree["bench"]!) is { } taken)
+                    {
+                        return new SaveResult.Refused([new("$.bench", FormattableString.Invariant($"bench {taken.Project.Bench} is taken: {taken.Project.Name}"),
+                            "put the project back on a free bench, in the course's history")]);
+                    }
+
+                    var id = IdOf(tree);
+                    var document = await db.Documents.AsNoTracking().SingleAsync(each => each.CourseKey == head.Key && each.RecordId == id, stop);
+                    if (document.KeptOnStandard is { } number)
+                        kept[id] = (number, await StandardAtAsync(db, head.Standard.Key, number, stop));
+                    var was = await RevisionAsync(db, document.Key, document.Head, DocumentKind.Project, stop);
+                    pending.Add(new(document.Key, document.Head, document.Head, tree, DocumentChanges.Between(was, tree, typeof(Project)), null) { IsPutBack = true });
+                }
             }
 
-            var changes = DocumentChanges.Between(was, tree, typeof(Project));
-            if (changes.Count > 0)
-                await AppendAsync(head.Key, [new(key, document.Head, document.Head, tree, changes, null)], authorId, RevisionCause.Edit, null, stop);
-            await db.Documents.Where(each => each.Key == key).ExecuteUpdateAsync(set => set.SetProperty(each => each.IsArchived, false), stop);
-            var saved = await LoadAsync(course.Course.Id, stop);
-            Announced?.Invoke(new(course.Course.Id, authorId));
-            return new SaveResult.Saved(saved!);
-        }
-        finally
-        {
-            gate.Release();
-        }
-    }
-
-    private async Task<SaveResult> AmendCourseAsync(OpenCourse course, string authorId, RevisionCause cause, int of,
-        Func<StoreContext, Task<IReadOnlyList<Change>>> changesOf, CancellationToken stop)
-    {
-        await gate.WaitAsync(stop);
-        try
-        {
-            var head = await LoadAsync(course.Course.Id, stop) ?? throw new InvalidOperationException("A course is never removed from the store.");
-            IReadOnlyList<Change> changes;
-            await using (var db = await store.CreateDbContextAsync(stop))
-                changes = await changesOf(db);
-            List<Conflict> conflicts = [];
-            var tree = Merged(head.Tree, changes, typeof(Course), conflicts);
-            if (conflicts.Count > 0)
-                return new SaveResult.Conflicted(conflicts, head);
-            if (changes.Count == 0)
-                return new SaveResult.Saved(head);
-            if (Read(tree, head.Projects.Select(each => each.Tree), head) is { Count: > 0 } errors)
+            if (Read(alone, after, head, kept) is { Count: > 0 } errors)
                 return new SaveResult.Refused(errors);
-            await AppendAsync(head.Key, [new(head.Key, head.Head, head.Head, tree, changes, null)], authorId, cause, of, stop);
-            var saved = await LoadAsync(course.Course.Id, stop);
-            Announced?.Invoke(new(course.Course.Id, authorId));
-            return new SaveResult.Saved(saved!);
-        }
-        finally
-        {
-            gate.Release();
-        }
-    }
-
-    private async Task<SaveResult> AmendAsync(OpenCourse course, OpenProject project, string authorId, RevisionCause cause, int of,
-        Func<StoreContext, Task<IReadOnlyList<Change>>> changesOf, CancellationToken stop)
-    {
-        await gate.WaitAsync(stop);
-        try
-        {
-            var head = await LoadAsync(course.Course.Id, stop) ?? throw new InvalidOperationException("A course is never removed from the store.");
-            if (head.WithId(project.Project.Id) is not { } now)
-                return new SaveResult.Refused([new("$", "the project was cleared from its bench meanwhile", "put it back on the course's page first")]);
-            IReadOnlyList<Change> changes;
-            await using (var db = await store.CreateDbContextAsync(stop))
-                changes = await changesOf(db);
-            List<Conflict> conflicts = [];
-            var tree = Merged(now.Tree, changes, typeof(Project), conflicts);
-            if (conflicts.Count > 0)
-                return new SaveResult.Conflicted(conflicts, head);
-            if (changes.Count == 0)
-                return new SaveResult.Saved(head);
-            IEnumerable<JsonObject> trees = head.Projects.Select(each => each == now ? tree : each.Tree);
-            if (Read(head.Tree, trees, head) is { Count: > 0 } errors)
-                return new SaveResult.Refused(errors);
-            await AppendAsync(head.Key, [new(now.Key, now.Head, now.Head, tree, changes, null)], authorId, cause, of, stop);
+            await AppendAsync(head.Key, pending, authorId, cause, of, stop);
             var saved = await LoadAsync(course.Course.Id, stop);
             Announced?.Invoke(new(course.Course.Id, authorId));
             return new SaveResult.Saved(saved!);

@@ -127,6 +127,13 @@ public sealed partial class Workshop
                 continue;
             }
 
+            if (each.IsPutBack)
+            {
+                await db.Documents.Where(document => document.Key == each.Key).ExecuteUpdateAsync(set => set.SetProperty(document => document.IsArchived, false), stop);
+                if (each.Changes.Count == 0)
+                    continue;
+            }
+
             var key = each.Key;
             var head = each.Head;
             // A project that was cleared from its bench and comes back, as with an imported file, goes on with its own history.

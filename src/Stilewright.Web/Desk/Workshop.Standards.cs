@@ -24,26 +24,26 @@ public sealed partial class Workshop
         }
     }
 
+    /// <summary>What courses name that a house standard would not have; empty where they could follow it.</summary>
+    public static IReadOnlyList<DocumentError> LackingIn(IEnumerable<OpenCourse> courses, HouseStandard standard) =>
+        [.. courses.SelectMany(course => References.Check(Following(course), standard).Select(error => error with { Problem = $"{course.Course.Name}: {error.Problem}" }))];
+
     /// <summary>Saves an edit of a house standard; every project that follows the newest then has other sizes.</summary>
     /// <param name="basedOn">The standard as the one who edits has it on the screen.</param>
     /// <param name="edit">A pure function that gives the standard as it should be.</param>
     public Task<StandardResult> SaveStandardAsync(OpenStandard basedOn, string authorId, Func<HouseStandard, HouseStandard> edit, CancellationToken stop = default) =>
         AmendStandardAsync(basedOn, authorId, RevisionCause.Edit, null,
-            _ => Task.FromResult(DocumentChanges.Between(basedOn.Tree, (JsonObject)JsonNode.Parse(DocumentWriter.Write(edit(basedOn.Standard)))!, typeof(HouseStandard))), stop);
+            (_, _) => Task.FromResult(DocumentChanges.Between(basedOn.Tree, TreeOf(edit(basedOn.Standard)), typeof(HouseStandard))), stop);
 
     /// <summary>Takes back a revision of a house standard, where what it changed is untouched since.</summary>
     /// <param name="number">The revision; for <see cref="RevisionCause.Redo"/> the undoing that is taken back.</param>
     public Task<StandardResult> TakeBackAsync(OpenStandard standard, int number, string authorId, RevisionCause cause, CancellationToken stop = default) =>
-        AmendStandardAsync(standard, authorId, cause, number, async db =>
-        {
-            var changes = await db.Revisions.Where(each => each.DocumentKey == standard.Key && each.Number == number).Select(each => each.Changes).SingleAsync(stop);
-            return DocumentChanges.Inverse(ReadChanges(changes));
-        }, stop);
+        AmendStandardAsync(standard, authorId, cause, number, TakingBack(standard.Key, number, stop), stop);
 
     /// <summary>Brings a house standard back to a revision. What came after stays in its history.</summary>
     public Task<StandardResult> RestoreAsync(OpenStandard standard, int number, string authorId, CancellationToken stop = default) =>
-        AmendStandardAsync(standard, authorId, RevisionCause.Restore, number, async db =>
-            DocumentChanges.Between(standard.Tree, await RevisionAsync(db, standard.Key, number, DocumentKind.Standard, stop), typeof(HouseStandard)), stop);
+        AmendStandardAsync(standard, authorId, RevisionCause.Restore, number,
+            BringingBack(standard.Key, number, DocumentKind.Standard, standard.Tree, typeof(HouseStandard), stop), stop);
 
     /// <summary>Keeps a project on a revision of its house standard, or lets it follow the newest again.</summary>
     /// <param name="revision">Null to follow the newest.</param>
@@ -90,7 +90,7 @@ public sealed partial class Workshop
     }
 
     private async Task<StandardResult> AmendStandardAsync(OpenStandard basedOn, string authorId, RevisionCause cause, int? of,
-        Func<StoreContext, Task<IReadOnlyList<Change>>> changesOf, CancellationToken stop)
+        ChangesFrom changesFrom, CancellationToken stop)
     {
         await gate.WaitAsync(stop);
         try
@@ -98,7 +98,7 @@ public sealed partial class Workshop
             await using var db = await store.CreateDbContextAsync(stop);
             var id = basedOn.Standard.Id;
             var head = await StandardAsync(db, id, stop);
-            var changes = await changesOf(db);
+            var changes = await changesFrom(db, null);
             List<Conflict> conflicts = [];
             var tree = Merged(head.Tree, changes, typeof(HouseStandard), conflicts);
             if (conflicts.Count > 0)
@@ -109,9 +109,7 @@ public sealed partial class Workshop
                 return new StandardResult.Refused(refused.Errors);
             var standard = Use(DocumentReader.ReadStandard(BytesOf(tree)), id);
             var courses = await LoadByAsync(id, stop);
-            List<DocumentError> errors = [.. courses.SelectMany(course => References.Check(Following(course), standard)
-                .Select(error => error with { Problem = $"{course.Course.Name}: {error.Problem}" }))];
-            if (errors.Count > 0)
+            if (LackingIn(courses, standard) is { Count: > 0 } errors)
                 return new StandardResult.Refused(errors);
             await AppendStandardAsync(db, head, basedOn.Head, tree, changes, authorId, cause, of, stop);
             var now = await StandardAsync(db, id, stop);

@@ -5,6 +5,7 @@ using Microsoft.EntityFrameworkCore;
 using Stilewright.Documents;
 using Stilewright.Documents.Changes;
 using Stilewright.Projects;
+using Stilewright.Shop;
 using Stilewright.Web.Storage;
 
 namespace Stilewright.Web.Desk;
@@ -62,8 +63,6 @@ public sealed partial class Workshop(IDbContextFactory<StoreContext> store, Time
             List<Conflict> conflicts = [];
             List<Pending> pending = [];
             var tree = Merged(head.Tree, ofCourse, typeof(Course), conflicts);
-            if (ofCourse.Count > 0)
-                pending.Add(new(head.Key, head.Head, basedOn.Head, tree, ofCourse, null));
             List<JsonObject> trees = [];
             foreach (var project in head.Projects)
             {
@@ -106,9 +105,16 @@ public sealed partial class Workshop(IDbContextFactory<StoreContext> store, Time
 
             if (conflicts.Count > 0)
                 return new SaveResult.Conflicted(conflicts, head);
+            // That a bench was cleared is told by the course's history, since its own is put away with it.
+            var known = head.Projects.Select(project => project.Tree).ToList();
+            var cleared = DocumentChanges.Between(
+                CourseTree.Assemble(head.Tree, known),
+                CourseTree.Assemble(head.Tree, known.Where(project => pending.All(each => each.Tree is not null || each.NewId != IdOf(project)))), typeof(Course));
+            if (ofCourse.Count + cleared.Count > 0)
+                pending.Insert(0, new(head.Key, head.Head, basedOn.Head, tree, [.. ofCourse, .. cleared], null));
             if (pending.Count == 0)
                 return new SaveResult.Saved(head);
-            if (Read(tree, trees, head) is { Count: > 0 } errors)
+            if (Read(tree, trees, head, KeptBy(head)) is { Count: > 0 } errors)
                 return new SaveResult.Refused(errors);
             await AppendAsync(head.Key, pending, authorId, cause, null, stop);
             var now = await LoadAsync(basedOn.Course.Id, stop);
@@ -123,22 +129,22 @@ public sealed partial class Workshop(IDbContextFactory<StoreContext> store, Time
 
     // The errors that a merged course would be refused with; none where it is sound. A project that is kept on a revision of the
     // standard needs what it names there.
-    private static IReadOnlyList<DocumentError> Read(JsonObject course, IEnumerable<JsonObject> projects, OpenCourse head)
+    private static IReadOnlyList<DocumentError> Read(
+        JsonObject course, IEnumerable<JsonObject> projects, OpenCourse head, IReadOnlyDictionary<string, (int Number, HouseStandard Standard)> keptBy)
     {
         switch (DocumentReader.ReadCourse(BytesOf(CourseTree.Assemble(course, projects))))
         {
             case DocumentResult<Course>.Read(var read):
-                OpenProject? KeptAs(Project project) => head.WithId(project.Id) is { KeptOnStandard: not null } kept ? kept : null;
                 return
                 [
-                    .. References.Check(read with { Projects = [.. read.Projects.Where(project => KeptAs(project) is null)] }, head.Standard.Standard),
+                    .. References.Check(read with { Projects = [.. read.Projects.Where(project => !keptBy.ContainsKey(project.Id))] }, head.Standard.Standard),
                     .. from project in read.Projects
-                       let kept = KeptAs(project)
-                       where kept is not null
+                       where keptBy.ContainsKey(project.Id)
+                       let kept = keptBy[project.Id]
                        from error in Lacking(read, project, kept.Standard)
                        select error with
                        {
-                           Problem = FormattableString.Invariant($"bench {project.Bench} is kept on revision {kept.KeptOnStandard} of the house standard: {error.Problem}"),
+                           Problem = FormattableString.Invariant($"bench {project.Bench} is kept on revision {kept.Number} of the house standard: {error.Problem}"),
                        },
                 ];
             case DocumentResult<Course>.Refused refused:
@@ -147,6 +153,11 @@ public sealed partial class Workshop(IDbContextFactory<StoreContext> store, Time
                 throw new InvalidOperationException("A file is read or refused.");
         }
     }
+
+    // The projects that are kept on a revision of the standard, by their ids.
+    private static Dictionary<string, (int Number, HouseStandard Standard)> KeptBy(OpenCourse head) => head.Projects
+        .Where(project => project.KeptOnStandard is not null)
+        .ToDictionary(project => project.Project.Id, project => (project.KeptOnStandard!.Value, project.Standard), StringComparer.Ordinal);
 
     private static JsonObject Merged(JsonObject head, IReadOnlyList<Change> changes, Type root, List<Conflict> conflicts)
     {
@@ -166,11 +177,18 @@ public sealed partial class Workshop(IDbContextFactory<StoreContext> store, Time
 
     private static string IdOf(JsonObject project) => (string)project["id"]!;
 
+    /// <summary>A house standard as files hold it.</summary>
+    internal static JsonObject TreeOf(HouseStandard standard) => (JsonObject)JsonNode.Parse(DocumentWriter.Write(standard))!;
+
     private static JsonObject TreeOf(Course course) => (JsonObject)JsonNode.Parse(DocumentWriter.Write(course))!;
 
     private static byte[] BytesOf(JsonObject tree) => JsonSerializer.SerializeToUtf8Bytes(tree);
 
     /// <param name="Tree">Null where the project was cleared from its bench.</param>
     /// <param name="NewId">The id of a project that is new, or cleared.</param>
-    private sealed record Pending(long Key, int Head, int BasedOn, JsonObject? Tree, IReadOnlyList<Change> Changes, string? NewId);
+    private sealed record Pending(long Key, int Head, int BasedOn, JsonObject? Tree, IReadOnlyList<Change> Changes, string? NewId)
+    {
+        /// <summary>Whether it was cleared and comes back; without changes it makes no revision.</summary>
+        public bool IsPutBack { get; init; }
+    }
 }

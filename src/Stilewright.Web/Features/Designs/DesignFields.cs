@@ -59,14 +59,9 @@ public static class DesignFields
     };
 
     /// <summary>How the reverse arcs are to the crown, as two whole numbers.</summary>
-    public static WordField<Course> Ratio(string id, bool isTop) => new(
-        Name(id, $"{End(isTop)}/reverseToCrown"), "Reverse arcs to crown",
-        course => Arch(course, id, isTop)?.ReverseToCrown is { } ratio ? string.Create(CultureInfo.InvariantCulture, $"{ratio.Reverse} : {ratio.Crown}") : null,
-        (course, words) => WithArch(course, id, isTop, arch => arch with { ReverseToCrown = words is null ? null : RatioOf(words) }))
-    {
-        Otherwise = "1 : 1",
-        Check = words => RatioOf(words) is null ? "Type two whole numbers from 1 to 1000, such as 3 : 2." : null,
-    };
+    public static WordField<Course> Ratio(string id, bool isTop) => RatioFields.Of<Course>(
+        Name(id, $"{End(isTop)}/reverseToCrown"), "1 : 1", course => Arch(course, id, isTop)?.ReverseToCrown,
+        (course, ratio) => WithArch(course, id, isTop, arch => arch with { ReverseToCrown = ratio }));
 
     /// <summary>The places of one step of a drawn curve.</summary>
     public static IReadOnlyList<LengthField> Step(string id, bool isTop, int index, CurveStep step)
@@ -103,11 +98,6 @@ public static class DesignFields
         : design.BottomArch is { } bottom ? design with { BottomArch = edit(bottom) } : design);
 
     private static Arch? Arch(Course course, string id, bool isTop) => DesignEdits.Find(course, id) is { } design ? isTop ? design.TopArch : design.BottomArch : null;
-
-    private static ArcRatio? RatioOf(string words) => words.Split(':', StringSplitOptions.TrimEntries) is [var one, var other]
-        && int.TryParse(one, NumberStyles.None, CultureInfo.InvariantCulture, out var reverse) && reverse is >= 1 and <= 1000
-        && int.TryParse(other, NumberStyles.None, CultureInfo.InvariantCulture, out var crown) && crown is >= 1 and <= 1000
-        ? new(reverse, crown) : null;
 
     private static MidRailPlace? Place(DoorDesign design, int index) => design.MidRails?.Places.ElementAtOrDefault(index);
 

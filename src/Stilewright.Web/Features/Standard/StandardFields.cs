@@ -1,5 +1,6 @@
 using Stilewright.Documents.Changes;
 using Stilewright.Measure;
+using Stilewright.Projects;
 using Stilewright.Shop;
 using Stilewright.Web.Fields;
 
@@ -104,17 +105,25 @@ public static class StandardFields
             LengthOf("stocks", id, key, AllStocks, get, set, otherwise, isOptional: true);
     }
 
-    public static IReadOnlyList<Field<HouseStandard>> Pattern(string id)
+    /// <param name="family">Only a cathedral and a double curve have radii that stand to one another.</param>
+    public static IReadOnlyList<Field<HouseStandard>> Pattern(string id, ArchFamily family)
     {
-        return
+        List<Field<HouseStandard>> fields =
         [
             Words<RackPattern>("patterns", id, "name", AllPatterns, pattern => pattern.Name, (pattern, words) => pattern with { Name = words ?? pattern.Name }, isOptional: false),
             Needed("rise", pattern => pattern.Rise, (pattern, entry) => pattern with { Rise = entry }),
             Needed("leastSpan", pattern => pattern.LeastSpan, (pattern, entry) => pattern with { LeastSpan = entry }),
             Needed("greatestSpan", pattern => pattern.GreatestSpan, (pattern, entry) => pattern with { GreatestSpan = entry }),
             LengthOf<RackPattern>("patterns", id, "shoulder", AllPatterns, pattern => pattern.Shoulder, (pattern, entry) => pattern with { Shoulder = entry }, "none", isOptional: true),
-            Words<RackPattern>("patterns", id, "source", AllPatterns, pattern => pattern.Source, (pattern, words) => pattern with { Source = words }),
         ];
+        if (family is ArchFamily.Cathedral or ArchFamily.DoubleCurve)
+        {
+            fields.Add(RatioFields.Of<HouseStandard>($"standard/patterns/{id}/reverseToCrown", "not compared",
+                standard => AllPatterns(standard, id)?.ReverseToCrown, (standard, ratio) => With<RackPattern>(standard, id, pattern => pattern with { ReverseToCrown = ratio })));
+        }
+
+        fields.Add(Words<RackPattern>("patterns", id, "source", AllPatterns, pattern => pattern.Source, (pattern, words) => pattern with { Source = words }));
+        return fields;
 
         LengthField<HouseStandard> Needed(string key, Func<RackPattern, LengthEntry> get, Func<RackPattern, LengthEntry, RackPattern> set) =>
             LengthOf<RackPattern>("patterns", id, key, AllPatterns, each => get(each), (each, entry) => set(each, entry ?? Zero), null, isOptional: false);
