@@ -1,39 +1,52 @@
 using System.Runtime.CompilerServices;
+using Microsoft.Playwright;
 using Stilewright.Web.Tests.Running;
 
 namespace Stilewright.Web.Tests.Pages;
 
-/// <summary>Pages fit the screens of the shop. Each leaves a picture of itself in artifacts/screens, to be looked at.</summary>
+/// <summary>Pages fit the screens of the shop, and look as they did. Each leaves a picture of itself in artifacts/screens, to be looked at.</summary>
 [Collection(InBrowser.Name)]
-public sealed class LookTests(Chromium chromium)
+public sealed class LookTests(Chromium chromium, LookServer looks) : IClassFixture<LookServer>
 {
     // One browser for all pages, as a maker has: what a page brings with it is fetched once.
     [Theory]
     [InlineData("desk")]
     [InlineData("tablet")]
     [InlineData("phone")]
-    public async Task Nothing_is_wider_than_the_screen(string size)
+    public async Task Pages_are_no_wider_than_the_screen_and_look_as_they_did(string size)
     {
-        var options = size switch
-        {
-            "desk" => Screen.Desk,
-            "tablet" => Screen.Tablet,
-            _ => Screen.Phone,
-        };
-        await using var screen = await Screen.OpenAsync(chromium, options: options);
-        List<string> wide = [];
+        await using var screen = await OpenAsync(size);
+        List<string> faults = [];
         foreach (var page in AllPages.Keys)
         {
-            await screen.GoAsync(await AllPages.AddressAsync(chromium.Server, page));
-            await screen.Page.EvaluateAsync("() => document.fonts.ready.then(() => true)");
-            await screen.Page.ScreenshotAsync(new() { Path = Path.Combine(Folder(), $"{page}-{size}.png"), FullPage = true });
-            wide.AddRange((await screen.Page.EvaluateAsync<string[]>("""
+            var picture = await TakeAsync(screen, page);
+            await File.WriteAllBytesAsync(Path.Combine(Folder("artifacts/screens"), $"{page}-{size}.png"), picture);
+            faults.AddRange((await screen.Page.EvaluateAsync<string[]>("""
                 () => document.documentElement.scrollWidth <= document.documentElement.clientWidth ? [] : [...document.querySelectorAll("body *")]
                   .filter(each => each.getBoundingClientRect().right > document.documentElement.clientWidth + 0.5).map(each => each.outerHTML.slice(0, 120))
-                """)).Select(each => $"{page}: {each}"));
+                """)).Select(each => $"{page} is wider than the screen: {each}"));
+            if (Compare(page, size, Look.Of(picture)) is { } differs)
+                faults.Add(differs);
         }
 
-        Assert.True(wide.Count == 0, string.Join('\n', wide));
+        Assert.True(faults.Count == 0, string.Join('\n', faults));
+    }
+
+    // What the comparison is for, done to a page on purpose; without it a tolerance that lets everything pass would not be noticed.
+    [Theory]
+    [InlineData("a drawing is missing", "document.querySelector('.scene').style.visibility = 'hidden'", true)]
+    [InlineData("letters are doubled", "document.querySelector('h1').style.fontSize = '200%'", true)]
+    [InlineData("a field has moved", "document.querySelector('.measure input').style.translate = '24px'", true)]
+    [InlineData("a word is clipped", "Object.assign(document.querySelector('h1').style, { width: '2ch', overflow: 'hidden', whiteSpace: 'nowrap' })", true)]
+    [InlineData("all stands a pixel further", "document.querySelector('main').style.translate = '1px 1px'", false)]
+    [InlineData("letters are smoothed otherwise", "document.documentElement.style.textRendering = 'geometricPrecision'", false)]
+    public async Task The_comparison_sees_what_a_person_would(string what, string change, bool isSeen)
+    {
+        await using var screen = await OpenAsync("desk");
+        var before = Look.Of(await TakeAsync(screen, "measure"));
+        await screen.Page.EvaluateAsync($"() => {{ {change}; }}");
+        var differs = Look.Of(await PictureAsync(screen)).DifferenceFrom(before, out _);
+        Assert.True(differs is not null == isSeen, $"{what}: {differs ?? "nothing is seen"}");
     }
 
     [Fact]
@@ -60,9 +73,57 @@ public sealed class LookTests(Chromium chromium)
         }
 
         Assert.Equal(0, await screen.Page.EvaluateAsync<int>("() => Math.round(scrollY)"));
-        await screen.Page.ScreenshotAsync(new() { Path = Path.Combine(Folder(), "measure-phone-typing.png") });
+        await screen.Page.ScreenshotAsync(new() { Path = Path.Combine(Folder("artifacts/screens"), "measure-phone-typing.png") });
     }
 
-    private static string Folder([CallerFilePath] string here = "") =>
-        Directory.CreateDirectory(Path.Combine(Path.GetDirectoryName(here)!, "../../../artifacts/screens")).FullName;
+    private async Task<Screen> OpenAsync(string size)
+    {
+        var options = size switch
+        {
+            "desk" => Screen.Desk,
+            "tablet" => Screen.Tablet,
+            _ => Screen.Phone,
+        };
+        options.ReducedMotion = ReducedMotion.Reduce;
+        options.ColorScheme = ColorScheme.Light;
+        return await Screen.OpenAsync(chromium, looks.Server, options);
+    }
+
+    private async Task<byte[]> TakeAsync(Screen screen, string page)
+    {
+        await screen.GoAsync(await AllPages.AddressAsync(looks.Server, page));
+        return await PictureAsync(screen);
+    }
+
+    private static async Task<byte[]> PictureAsync(Screen screen)
+    {
+        await screen.Page.EvaluateAsync("() => document.fonts.ready.then(() => new Promise(drawn => requestAnimationFrame(() => requestAnimationFrame(() => drawn(true)))))");
+        return await screen.Page.ScreenshotAsync(new() { FullPage = true, Animations = ScreenshotAnimations.Disabled, Caret = ScreenshotCaret.Hide });
+    }
+
+    // What is wrong with a page's look, and where the pictures of it lie; null where it is as it was kept. One that is not is kept anew when STILEWRIGHT_WRITE is 1.
+    private static string? Compare(string page, string size, Look look)
+    {
+        var file = Path.Combine(Folder("tests/Stilewright.Web.Tests/Pages/Looks"), $"{page}-{size}.png");
+        var isKept = File.Exists(file);
+        Look? difference = null;
+        var differs = isKept ? look.DifferenceFrom(Look.Read(file), out difference) : "no picture of it is kept";
+        if (differs is null)
+            return null;
+        if (Environment.GetEnvironmentVariable("STILEWRIGHT_WRITE") == "1")
+        {
+            look.Write(file);
+            return null;
+        }
+
+        var folder = Folder("artifacts/looks");
+        look.Write(Path.Combine(folder, $"{page}-{size}-now.png"));
+        difference?.Write(Path.Combine(folder, $"{page}-{size}-difference.png"));
+        if (isKept)
+            File.Copy(file, Path.Combine(folder, $"{page}-{size}-kept.png"), overwrite: true);
+        return $"{page} on a {size}: {differs}. See artifacts/looks/{page}-{size}-*.png; where the page is right, run this test once with STILEWRIGHT_WRITE=1 and commit the picture.";
+    }
+
+    private static string Folder(string name, [CallerFilePath] string here = "") =>
+        Directory.CreateDirectory(Path.Combine(Path.GetDirectoryName(here)!, "../../..", name)).FullName;
 }

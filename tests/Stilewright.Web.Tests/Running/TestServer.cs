@@ -1,3 +1,4 @@
+using Microsoft.Extensions.DependencyInjection;
 using Stilewright.Projects;
 using Stilewright.Web.Desk;
 using Stilewright.Web.Makers;
@@ -11,26 +12,28 @@ public sealed class TestServer : IAsyncDisposable
 {
     private readonly string folder = Directory.CreateTempSubdirectory("stilewright-web-").FullName;
     private WebServer? server;
+    private OpenCourse? sample;
 
-    private TestServer()
-    {
-    }
+    private readonly Action<IServiceCollection> configure;
+
+    private TestServer(Action<IServiceCollection>? configure) => this.configure = configure ?? (_ => { });
 
     /// <summary>Such as <c>http://localhost:41234</c>; the same after a new start.</summary>
     public string Address { get; private set; } = "";
 
     private string Data => Path.Combine(folder, "server.db");
 
-    public static async Task<TestServer> OpenAsync()
+    /// <param name="configure">Changes the services before the application is built.</param>
+    public static async Task<TestServer> OpenAsync(Action<IServiceCollection>? configure = null)
     {
-        var server = new TestServer();
+        var server = new TestServer(configure);
         await server.StartAsync();
         return server;
     }
 
     public async Task StartAsync()
     {
-        server = await WebServer.StartAsync(new() { Port = Address.Length == 0 ? 0 : new Uri(Address).Port, Data = Data }, default);
+        server = await WebServer.StartAsync(new() { Port = Address.Length == 0 ? 0 : new Uri(Address).Port, Data = Data }, configure, default);
         Address = server.Addresses[0];
     }
 
@@ -55,13 +58,8 @@ public sealed class TestServer : IAsyncDisposable
         return (await workshop.OpenAsync(courseId))!;
     }
 
-    /// <summary>The course that a new data file begins with.</summary>
-    public async Task<OpenCourse> SampleAsync()
-    {
-        using var workshop = Workshop();
-        var sample = (await workshop.CoursesAsync()).Single(course => course.Name == "Autumn evening course, community workshop");
-        return (await workshop.OpenAsync(sample.Id))!;
-    }
+    /// <summary>The course that a new data file begins with, as it was when it was asked for first.</summary>
+    public async Task<OpenCourse> SampleAsync() => sample ??= await ReadSampleAsync();
 
     /// <summary>The project at bench 1 as the data file has it now.</summary>
     public async Task<OpenProject> ProjectAsync(string courseId) => (await CourseAsync(courseId)).AtBench(1)!;
@@ -71,6 +69,13 @@ public sealed class TestServer : IAsyncDisposable
         await StopAsync();
         Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();
         Directory.Delete(folder, recursive: true);
+    }
+
+    private async Task<OpenCourse> ReadSampleAsync()
+    {
+        using var workshop = Workshop();
+        var found = (await workshop.CoursesAsync()).Single(course => course.Name == "Autumn evening course, community workshop");
+        return (await workshop.OpenAsync(found.Id))!;
     }
 
     private Workshop Workshop() => new(new DataFiles(Data), TimeProvider.System);
