@@ -24,22 +24,9 @@ public sealed class MakerBook(IDbContextFactory<StoreContext> store, TimeProvide
         if (entered.ContainsKey(id))
             return;
         await using var db = await store.CreateDbContextAsync(stop);
-        if (await db.Makers.AnyAsync(maker => maker.Id == id, stop))
-        {
-            entered[id] = true;
-            return;
-        }
-
-        db.Makers.Add(new() { Id = id, Name = name, FirstSeenAt = clock.GetUtcNow().UtcDateTime });
-        try
-        {
-            await db.SaveChangesAsync(stop);
-        }
-        catch (DbUpdateException) when (db.Makers.AsNoTracking().Any(maker => maker.Id == id))
-        {
-            // Two first requests of one browser at the same moment.
-        }
-
+        // In one step, since two first requests of one browser may come at the same moment.
+        await db.Database.ExecuteSqlAsync(
+            $"""INSERT INTO "makers" ("Id", "Name", "FirstSeenAt") VALUES ({id}, {name}, {clock.GetUtcNow().UtcDateTime}) ON CONFLICT ("Id") DO NOTHING""", stop);
         entered[id] = true;
     }
 

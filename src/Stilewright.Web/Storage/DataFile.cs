@@ -1,5 +1,6 @@
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Stilewright.Web.Desk;
 using Stilewright.Web.Serving;
 
 namespace Stilewright.Web.Storage;
@@ -13,6 +14,9 @@ public static class DataFile
     private const int SqliteCorrupt = 11;
     private const int SqliteNotADatabase = 26;
     private const int MostAttempts = 100;
+    // The tables as all migrations leave them, and the sample course as it is saved; both are written and compared by a test.
+    private const string Schema = "new/schema.sql";
+    private const string Sample = "new/sample.sql";
     private static readonly TimeSpan BetweenAttempts = TimeSpan.FromMilliseconds(50);
 
     public static string ConnectionTo(string path) => new SqliteConnectionStringBuilder { DataSource = path, DefaultTimeout = 10 }.ToString();
@@ -25,24 +29,60 @@ public static class DataFile
             throw new RefusalException($"The folder {folder} is not there. Make it, or name another data file with --data.");
         if (Directory.Exists(path))
             throw new RefusalException($"{path} is a folder. Name a file with --data.");
+        var tables = Tables.None;
         if (File.Exists(path))
         {
             if (!MayBeWritten(path))
                 throw new RefusalException($"The data file {path} may only be read. Allow writing to it, or name another data file with --data.");
             if (new FileInfo(path).Length > 0)
-                await CheckAsync(path, store, stop);
+                tables = await CheckAsync(path, store, stop);
         }
 
         try
         {
-            await using var db = await store.CreateDbContextAsync(stop);
-            await db.Database.MigrateAsync(stop);
-            await db.Database.ExecuteSqlRawAsync("PRAGMA journal_mode=WAL", stop);
+            // Migrations are for older files: they take longer than all else at a start.
+            if (tables is Tables.Older)
+            {
+                await using var db = await store.CreateDbContextAsync(stop);
+                await db.Database.MigrateAsync(stop);
+            }
+
+            await using var connection = new SqliteConnection(ConnectionTo(path));
+            await connection.OpenAsync(stop);
+            await using var command = connection.CreateCommand();
+            command.CommandText = "PRAGMA journal_mode=WAL;" + (tables is Tables.None ? await ScriptAsync(Schema, stop) : "");
+            await command.ExecuteNonQueryAsync(stop);
         }
         catch (SqliteException exception)
         {
             throw new RefusalException($"The data file {path} cannot be written: {exception.Message} Look whether the folder may be written to and the disk has room.");
         }
+    }
+
+    /// <summary>Fills a file that holds no document yet with the sample course.</summary>
+    /// <param name="author">The maker who saves it; in the book already.</param>
+    public static async Task AddSampleAsync(string path, string author, DateTime now, CancellationToken stop)
+    {
+        await using var connection = new SqliteConnection(ConnectionTo(path));
+        await connection.OpenAsync(stop);
+        await using var transaction = await connection.BeginTransactionAsync(stop);
+        await using var command = connection.CreateCommand();
+        command.CommandText = "SELECT EXISTS (SELECT 1 FROM documents)";
+        if (await command.ExecuteScalarAsync(stop) is not 0L)
+            return;
+        command.CommandText = await ScriptAsync(Sample, stop);
+        command.Parameters.AddWithValue("@author", author);
+        command.Parameters.AddWithValue("@now", now);
+        command.Parameters.AddWithValue("@version", ProgramVersion.Text);
+        await command.ExecuteNonQueryAsync(stop);
+        await transaction.CommitAsync(stop);
+    }
+
+    private static async Task<string> ScriptAsync(string name, CancellationToken stop)
+    {
+        await using var stream = typeof(DataFile).Assembly.GetManifestResourceStream(name) ?? throw new InvalidOperationException($"This build carries no {name}.");
+        using StreamReader reader = new(stream);
+        return await reader.ReadToEndAsync(stop);
     }
 
     private static bool MayBeWritten(string path)
@@ -61,7 +101,7 @@ public static class DataFile
     }
 
     // Opened read-only, so that a file this program should not touch stays as it is.
-    private static async Task CheckAsync(string path, IDbContextFactory<StoreContext> store, CancellationToken stop)
+    private static async Task<Tables> CheckAsync(string path, IDbContextFactory<StoreContext> store, CancellationToken stop)
     {
         var keep = "It was left untouched. Put it aside and restore a copy, or name another data file with --data.";
         HashSet<string> applied = [];
@@ -88,7 +128,7 @@ public static class DataFile
             }
 
             if (names.Count == 0)
-                return;
+                return Tables.None;
             if (!names.Contains("__EFMigrationsHistory"))
                 throw new RefusalException($"{path} is a database of another program. {keep}");
             await using var history = connection.CreateCommand();
@@ -108,6 +148,7 @@ public static class DataFile
             throw new RefusalException($"{path} is a database of another program. {keep}");
         if (applied.Except(known, StringComparer.Ordinal).Any())
             throw new RefusalException($"The data file {path} was made by a newer Stilewright. It was left untouched: get the newer program, or name another data file with --data.");
+        return applied.IsSupersetOf(known) ? Tables.Current : Tables.Older;
     }
 
     // A backup begins anew where a save is just being written; SQLite says so instead of waiting.
@@ -152,5 +193,12 @@ public static class DataFile
             throw new RefusalException(exception.SqliteErrorCode is SqliteNotADatabase or SqliteCorrupt
                 ? $"{path} is not a data file of this program, or it is damaged. It was not copied." : $"{path} could not be copied to {copy}: {exception.Message}");
         }
+    }
+
+    private enum Tables
+    {
+        None,
+        Older,
+        Current,
     }
 }

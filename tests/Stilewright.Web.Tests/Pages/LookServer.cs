@@ -12,12 +12,7 @@ public sealed class LookServer : IAsyncLifetime
     public TestServer Server { get; private set; } = null!;
 
     public async Task InitializeAsync() => Server = await TestServer.OpenAsync(services =>
-        services.AddSingleton(provider => new Workshop(provider.GetRequiredService<IDbContextFactory<StoreContext>>(), new Steady())));
+        services.AddSingleton(provider => new Workshop(provider.GetRequiredService<IDbContextFactory<StoreContext>>(), new SetClock())));
 
     public async Task DisposeAsync() => await Server.DisposeAsync();
-
-    private sealed class Steady : TimeProvider
-    {
-        public override DateTimeOffset GetUtcNow() => new(2026, 1, 12, 18, 30, 0, TimeSpan.Zero);
-    }
 }

@@ -1,4 +1,3 @@
-using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Logging.Abstractions;
 using Stilewright.Drawing.Scenes;
 using Stilewright.Drawing.Writing;
@@ -6,6 +5,7 @@ using Stilewright.Web.Desk;
 using Stilewright.Web.Features.Printing;
 using Stilewright.Web.Makers;
 using Stilewright.Web.Storage;
+using Stilewright.Web.Tests.Running;
 using Stilewright.Wording;
 
 namespace Stilewright.Web.Tests.Printing;
@@ -13,7 +13,7 @@ namespace Stilewright.Web.Tests.Printing;
 public sealed class PrintRoomTests : IAsyncLifetime, IDisposable
 {
     private readonly string folder = Directory.CreateTempSubdirectory("stilewright-print-").FullName;
-    private readonly HandClock clock = new();
+    private readonly SetClock clock = new();
     private Workshop workshop = null!;
     private HandOutBook book = null!;
     private PrintRoom room = null!;
@@ -21,14 +21,14 @@ public sealed class PrintRoomTests : IAsyncLifetime, IDisposable
 
     public async Task InitializeAsync()
     {
-        var store = new Store(Path.Combine(folder, "x.db"));
+        var store = new DataFiles(Path.Combine(folder, "x.db"));
         await DataFile.PrepareAsync(Path.Combine(folder, "x.db"), store, default);
         var makers = new MakerBook(store, clock);
         await makers.EnterAsync("me", "Me");
         await makers.EnterAsync("you", "You");
         (workshop, book) = (new(store, clock), new(store, clock));
         room = new(book, clock, NullLogger<PrintRoom>.Instance);
-        var read = Assert.IsType<Documents.DocumentResult<Projects.Course>.Read>(Documents.DocumentReader.ReadCourse(Sample()));
+        var read = Assert.IsType<Documents.DocumentResult<Projects.Course>.Read>(Documents.DocumentReader.ReadCourse(await File.ReadAllBytesAsync(Samples.EveningCourse)));
         course = Assert.IsType<SaveResult.Saved>(await workshop.AddAsync(read.Document, null, "me", RevisionCause.Import)).Course;
     }
 
@@ -140,25 +140,5 @@ public sealed class PrintRoomTests : IAsyncLifetime, IDisposable
                 yield return new(new("sheet", "a sheet", 100, 100, [new Shape(Outline.Box(new(10, 10, 80, 80)), LineStyle.Visible)]), []);
             }
         }
-    }
-
-    private static byte[] Sample()
-    {
-        using var stream = typeof(PrintRoom).Assembly.GetManifestResourceStream("samples/evening-course.json")!;
-        using var held = new MemoryStream();
-        stream.CopyTo(held);
-        return held.ToArray();
-    }
-
-    private sealed class HandClock : TimeProvider
-    {
-        public DateTimeOffset Now { get; set; } = new(2026, 3, 4, 18, 30, 0, TimeSpan.Zero);
-
-        public override DateTimeOffset GetUtcNow() => Now;
-    }
-
-    private sealed class Store(string path) : IDbContextFactory<StoreContext>
-    {
-        public StoreContext CreateDbContext() => new(new DbContextOptionsBuilder<StoreContext>().UseSqlite(DataFile.ConnectionTo(path)).Options);
     }
 }

@@ -1,4 +1,5 @@
 using System.Net;
+using Stilewright.Web.Tests.Running;
 
 namespace Stilewright.Web.Tests.Serving;
 
@@ -169,12 +170,5 @@ public sealed class ShareTests
             Assert.DoesNotContain("unsafe", policy, StringComparison.Ordinal);
             Assert.Equal("nosniff", Assert.Single(answer.Headers.GetValues("X-Content-Type-Options")));
         }
-    }
-
-    private sealed class SetClock : TimeProvider
-    {
-        public DateTimeOffset Now { get; set; } = new(2026, 1, 5, 18, 0, 0, TimeSpan.Zero);
-
-        public override DateTimeOffset GetUtcNow() => Now;
     }
 }
