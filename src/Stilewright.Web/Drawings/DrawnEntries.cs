@@ -46,10 +46,14 @@ public static class DrawnEntries
         {
             [] => null,
             // The front over the opening has its path too; it is as wide only where it is flush.
-            [var one] when one.Entry!.Value.Value == mark.Value => (isAcross ? ReadingFields.Widths(path) : ReadingFields.Heights(path))[one.Index],
+            [var one] when one.Entry!.Value.Value == mark.Value => isAcross
+                ? Named("width", ReadingFields.Widths(path)[one.Index]) : Named("height", ReadingFields.Heights(path)[one.Index]),
             _ => null,
         };
     }
+
+    // Beside the drawing the group says which reading it is; on it the field must.
+    private static LengthField Named(string what, LengthField reading) => reading with { Label = $"{what} {reading.Label}" };
 
     // The nearest space round the opening that is one of several in that direction and has a size of its own.
     private static int[]? Divided(FaceLayout frame, int[] place, bool isAcross)

@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using Microsoft.Playwright;
 using Stilewright.Web.Tests.Running;
 
@@ -20,7 +19,7 @@ public sealed class LookTests(Chromium chromium, LookServer looks) : IClassFixtu
         foreach (var page in AllPages.Keys)
         {
             var picture = await TakeAsync(screen, page);
-            await File.WriteAllBytesAsync(Path.Combine(Folder("artifacts/screens"), $"{page}-{size}.png"), picture);
+            await File.WriteAllBytesAsync(Path.Combine(Repository.Folder("artifacts/screens"), $"{page}-{size}.png"), picture);
             faults.AddRange((await screen.Page.EvaluateAsync<string[]>("""
                 () => document.documentElement.scrollWidth <= document.documentElement.clientWidth ? [] : [...document.querySelectorAll("body *")]
                   .filter(each => each.getBoundingClientRect().right > document.documentElement.clientWidth + 0.5).map(each => each.outerHTML.slice(0, 120))
@@ -73,7 +72,7 @@ public sealed class LookTests(Chromium chromium, LookServer looks) : IClassFixtu
         }
 
         Assert.Equal(0, await screen.Page.EvaluateAsync<int>("() => Math.round(scrollY)"));
-        await screen.Page.ScreenshotAsync(new() { Path = Path.Combine(Folder("artifacts/screens"), "measure-phone-typing.png") });
+        await screen.Page.ScreenshotAsync(new() { Path = Path.Combine(Repository.Folder("artifacts/screens"), "measure-phone-typing.png") });
     }
 
     private async Task<Screen> OpenAsync(string size)
@@ -104,7 +103,7 @@ public sealed class LookTests(Chromium chromium, LookServer looks) : IClassFixtu
     // What is wrong with a page's look, and where the pictures of it lie; null where it is as it was kept. One that is not is kept anew when STILEWRIGHT_WRITE is 1.
     private static string? Compare(string page, string size, Look look)
     {
-        var file = Path.Combine(Folder("tests/Stilewright.Web.Tests/Pages/Looks"), $"{page}-{size}.png");
+        var file = Path.Combine(Repository.Folder("tests/Stilewright.Web.Tests/Pages/Looks"), $"{page}-{size}.png");
         var isKept = File.Exists(file);
         Look? difference = null;
         var differs = isKept ? look.DifferenceFrom(Look.Read(file), out difference) : "no picture of it is kept";
@@ -116,14 +115,11 @@ public sealed class LookTests(Chromium chromium, LookServer looks) : IClassFixtu
             return null;
         }
 
-        var folder = Folder("artifacts/looks");
+        var folder = Repository.Folder("artifacts/looks");
         look.Write(Path.Combine(folder, $"{page}-{size}-now.png"));
         difference?.Write(Path.Combine(folder, $"{page}-{size}-difference.png"));
         if (isKept)
             File.Copy(file, Path.Combine(folder, $"{page}-{size}-kept.png"), overwrite: true);
         return $"{page} on a {size}: {differs}. See artifacts/looks/{page}-{size}-*.png; where the page is right, run this test once with STILEWRIGHT_WRITE=1 and commit the picture.";
     }
-
-    private static string Folder(string name, [CallerFilePath] string here = "") =>
-        Directory.CreateDirectory(Path.Combine(Path.GetDirectoryName(here)!, "../../..", name)).FullName;
 }

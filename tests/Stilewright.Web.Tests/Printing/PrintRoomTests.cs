@@ -28,7 +28,7 @@ public sealed class PrintRoomTests : IAsyncLifetime, IDisposable
         await makers.EnterAsync("you", "You");
         (workshop, book) = (new(store, clock), new(store, clock));
         room = new(book, clock, NullLogger<PrintRoom>.Instance);
-        var read = Assert.IsType<Documents.DocumentResult<Projects.Course>.Read>(Documents.DocumentReader.ReadCourse(await File.ReadAllBytesAsync(Samples.EveningCourse)));
+        var read = Assert.IsType<Documents.DocumentResult<Projects.Course>.Read>(Documents.DocumentReader.ReadCourse(await File.ReadAllBytesAsync(Repository.EveningCourse)));
         course = Assert.IsType<SaveResult.Saved>(await workshop.AddAsync(read.Document, null, "me", RevisionCause.Import)).Course;
     }
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Runtime.CompilerServices;
 using System.Text;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
@@ -98,7 +97,7 @@ public sealed class NewFileTests : IDisposable
             await db.Database.MigrateAsync();
         await new MakerBook(files, clock).EnterAsync(MakerBook.ProgramId, "the program");
         using Workshop workshop = new(files, clock);
-        var course = Assert.IsType<DocumentResult<Course>.Read>(DocumentReader.ReadCourse(await File.ReadAllBytesAsync(Samples.EveningCourse))).Document;
+        var course = Assert.IsType<DocumentResult<Course>.Read>(DocumentReader.ReadCourse(await File.ReadAllBytesAsync(Repository.EveningCourse))).Document;
         Assert.IsType<SaveResult.Saved>(await workshop.AddAsync(course, null, MakerBook.ProgramId, RevisionCause.Import));
         return path;
     }
@@ -176,6 +175,5 @@ public sealed class NewFileTests : IDisposable
         return connection;
     }
 
-    private static string Script(string name, [CallerFilePath] string here = "") =>
-        Path.Combine(Path.GetDirectoryName(here)!, "../../../src/Stilewright.Web/Storage/New", name);
+    private static string Script(string name) => Path.Combine(Repository.Folder("src/Stilewright.Web/Storage/New"), name);
 }

@@ -164,6 +164,8 @@ function onLeave(event) {
 let lastField = null;
 
 function onTool(event) {
+  const entry = document.querySelector("[data-entry]");
+  if (entry && !entry.contains(event.target) && !event.target.closest("[data-dimension]")) entry.querySelector("[data-after]").click();
   const typist = event.target.closest("[data-type]");
   if (typist) {
     const typedInto = typist.closest("[data-types]").querySelector("[data-field]");
@@ -177,14 +179,17 @@ function onTool(event) {
   const field = fieldOf(pad);
   if (!field) return;
   const put = pressed.dataset.put ?? "";
+  // A field that was just gone to is chosen whole, and its first key begins anew, as on a keyboard.
+  const isWhole = field.value !== "" && field.selectionStart === 0 && field.selectionEnd === field.value.length;
+  const there = isWhole ? "" : field.value;
   if (pressed.dataset.marks !== undefined) replace(field, markAt(pressed, event.clientX));
-  else if (put === "back") replace(field, field.value.trimEnd().slice(0, -1).trimEnd());
+  else if (put === "back") replace(field, there.trimEnd().slice(0, -1).trimEnd());
   else if (put === "next") {
     settle(field);
     next(field, pad);
     return;
-  } else if (put.length > 1) replace(field, withFraction(field.value, put));
-  else replace(field, field.value + put);
+  } else if (put.length > 1) replace(field, withFraction(there, put));
+  else replace(field, there + put);
   if (!matchMedia("(pointer: coarse)").matches) field.focus({ preventScroll: true });
 }
 
@@ -249,15 +254,32 @@ function onNext(event) {
   if (pad) next(event.target, pad);
 }
 
+function dimensionOf(entry) {
+  return document.querySelector(`[data-dimension="${CSS.escape(entry.dataset.entry)}"]`);
+}
+
+// The field of a dimension that was touched takes the focus and the drawing stays where it is, unless the pad would cover the dimension.
+function open(entry) {
+  const field = entry.querySelector("[data-field]");
+  field.focus({ preventScroll: true });
+  field.select();
+  const dimension = dimensionOf(entry);
+  const covered = dimension ? dimension.getBoundingClientRect().bottom + 8 - entry.getBoundingClientRect().top : 0;
+  if (covered > 0) scrollBy({ top: covered, behavior: "instant" });
+}
+
 function onChanges(changes) {
   for (const change of changes) {
     if (change.type === "attributes") {
       show(change.target);
     } else {
+      for (const node of change.removedNodes)
+        if (node.dataset?.entry !== undefined && document.activeElement === document.body) dimensionOf(node)?.focus({ preventScroll: true });
       for (const node of change.addedNodes) {
         if (node.nodeType !== Node.ELEMENT_NODE) continue;
         if (node.dataset && node.dataset.field !== undefined) show(node);
         node.querySelectorAll?.("[data-field]").forEach(show);
+        if (node.dataset?.entry !== undefined) open(node);
       }
     }
   }

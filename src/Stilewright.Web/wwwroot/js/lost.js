@@ -1,4 +1,5 @@
 // Tells that the line to the server is lost, tries again, and loads the page anew where the server no longer knows it.
+// Where the page itself has stopped, nothing may stand before the strip that says so.
 
 const dialog = document.getElementById("components-reconnect-modal");
 
@@ -31,3 +32,6 @@ async function again() {
     retryLater();
   }
 }
+
+new MutationObserver(() => document.querySelectorAll("dialog[open]").forEach(each => each.close()))
+  .observe(document.getElementById("blazor-error-ui"), { attributes: true, attributeFilter: ["style"] });
