@@ -1,3 +1,4 @@
+using Stilewright.Documents;
 using Stilewright.Doors;
 using Stilewright.Findings;
 using Stilewright.Measure;
@@ -46,9 +47,12 @@ internal sealed class PacketContents
     /// <summary>Puts numbers and title blocks to the sheets of a section.</summary>
     public IEnumerable<Sheet> Number(IReadOnlyList<LaidSheet> sheets, ProjectBreakdown? project)
     {
+        // A bench may be kept on an older revision of the house standard than the course.
+        var standard = project?.Standard.Standard ?? Breakdown.Standard;
         var block = new TitleBlock(Settings.Paper, new(
             Breakdown.Course.Name, project?.Project.Bench, project?.Project.Name ?? "",
-            project is null ? "on each project's sheets" : Facts.Revisions.Projects[project.Project.Id], Breakdown.Standard.Name, Format(project).Unit, Facts));
+            project is null ? "on each project's sheets" : Facts.Revisions.Projects[project.Project.Id],
+            standard.Name, ReferenceEquals(standard, Breakdown.Standard) ? Facts.Revisions.Standard : Fingerprint.Of(standard), Format(project).Unit, Facts));
         for (var i = 0; i < sheets.Count; i++)
             yield return block.Finish(sheets[i], i + 1, sheets.Count);
     }

@@ -10,7 +10,7 @@ namespace Stilewright.Drawing.Packets;
 /// <param name="Bench">The number of the bench; null for sheets of the whole course.</param>
 /// <param name="Project">Empty for sheets of the whole course.</param>
 /// <param name="ProjectRevision">For sheets of the whole course, that every sheet of a project has its own.</param>
-internal sealed record SectionFacts(string Course, int? Bench, string Project, string ProjectRevision, string Standard, LengthUnit Unit, PacketFacts Facts);
+internal sealed record SectionFacts(string Course, int? Bench, string Project, string ProjectRevision, string Standard, string StandardRevision, LengthUnit Unit, PacketFacts Facts);
 
 /// <summary>Draws the ruled block at the foot of every sheet.</summary>
 internal sealed class TitleBlock(Paper paper, SectionFacts section)
@@ -80,7 +80,7 @@ internal sealed class TitleBlock(Paper paper, SectionFacts section)
                 ? [("project", section.Project, 0.33), ("piece", sheet.Head.Piece.Length > 0 ? sheet.Head.Piece : "all", 0.23), ("scale", ScaleWords(sheet), 0.24), ("sizes", sizes, 0.20)]
                 : [("scope", "whole course", 0.56), ("scale", ScaleWords(sheet), 0.24), ("sizes", sizes, 0.20)],
             [
-                ("house standard", $"{section.Standard}, revision {facts.Revisions.Standard}", 0.33),
+                ("house standard", $"{section.Standard}, revision {section.StandardRevision}", 0.33),
                 ("project revision", section.ProjectRevision, 0.23),
                 ("program", $"Stilewright {facts.ProgramVersion}", 0.16), ("printed", facts.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), 0.13),
                 ("", $"sheet {number} of {count}", 0.15),

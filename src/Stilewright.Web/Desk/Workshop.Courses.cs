@@ -21,7 +21,7 @@ public sealed partial class Workshop
         var heads = await (from document in db.Documents.AsNoTracking()
                            join revision in db.Revisions on new { DocumentKey = document.Key, Number = document.Head } equals new { revision.DocumentKey, revision.Number }
                            join maker in db.Makers on revision.AuthorId equals maker.Id
-                           where document.Kind != DocumentKind.Standard
+                           where document.Kind == DocumentKind.Course || document.Kind == DocumentKind.Project
                            select new
                            {
                                Document = document,

@@ -20,9 +20,13 @@ public sealed class Asker(AuthenticationStateProvider state)
         user.FindFirstValue(ClaimTypes.NameIdentifier) ?? throw new InvalidOperationException("Every page has a maker.");
 
     /// <summary>Someone who was not here before.</summary>
-    internal static ClaimsPrincipal Someone() => new(new ClaimsIdentity(
-        [new(ClaimTypes.NameIdentifier, Guid.NewGuid().ToString("N")[..16])], CookieAuthenticationDefaults.AuthenticationScheme));
+    internal static ClaimsPrincipal Someone() => Of(Guid.NewGuid().ToString("N")[..16]);
+
+    /// <summary>A program that carries no cookie.</summary>
+    internal static ClaimsPrincipal OtherProgram() => Of(MakerBook.OtherProgramId);
 
     /// <summary>Notes where the asker sits, for one request and the page that comes of it; no cookie carries it.</summary>
     internal static void MarkAtThisComputer(ClaimsPrincipal user) => user.AddIdentity(new ClaimsIdentity([new Claim(Place, "this computer")]));
+
+    private static ClaimsPrincipal Of(string id) => new(new ClaimsIdentity([new(ClaimTypes.NameIdentifier, id)], CookieAuthenticationDefaults.AuthenticationScheme));
 }

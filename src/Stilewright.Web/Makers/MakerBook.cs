@@ -10,6 +10,9 @@ public sealed class MakerBook(IDbContextFactory<StoreContext> store, TimeProvide
     /// <summary>Who saves what the program itself brings, such as the sample course.</summary>
     public const string ProgramId = "program";
 
+    /// <summary>Who saves and prints what another program asks for that carries no cookie.</summary>
+    public const string OtherProgramId = "other-program";
+
     /// <summary>What someone is called who has given no name.</summary>
     public const string Unnamed = "A maker";
 

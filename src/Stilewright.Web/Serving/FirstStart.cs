@@ -9,6 +9,7 @@ internal static class FirstStart
     public static async Task RunAsync(IServiceProvider services, ServeSettings settings, CancellationToken stop)
     {
         await services.GetRequiredService<MakerBook>().EnterAsync(MakerBook.ProgramId, "the program", stop);
+        await services.GetRequiredService<MakerBook>().EnterAsync(MakerBook.OtherProgramId, "another program", stop);
         if (!settings.Empty)
             await DataFile.AddSampleAsync(settings.Data, MakerBook.ProgramId, services.GetRequiredService<TimeProvider>().GetUtcNow().UtcDateTime, stop);
     }

@@ -83,6 +83,7 @@ public sealed class WebServer : IAsyncDisposable
         try
         {
             await DataFile.PrepareAsync(settings.Data, app.Services.GetRequiredService<IDbContextFactory<StoreContext>>(), stop);
+            KeyFolder.Prepare(settings.Data);
             await FirstStart.RunAsync(app.Services, settings, stop);
             Use(app, entrance);
             await app.StartAsync(stop);
@@ -127,6 +128,7 @@ public sealed class WebServer : IAsyncDisposable
         services.AddSingleton<Workshop>();
         services.AddSingleton<MakerBook>();
         services.AddSingleton<HandOutBook>();
+        services.AddSingleton<PrinterBook>();
         services.AddSingleton<PrintRoom>();
         services.AddSingleton(settings);
         services.AddSingleton(entrance);
@@ -147,7 +149,7 @@ public sealed class WebServer : IAsyncDisposable
         services.AddAuthorization();
         services.AddAntiforgery(antiforgery => antiforgery.Cookie.Name = "stilewright.form");
         services.AddDataProtection().SetApplicationName("Stilewright")
-            .PersistKeysToFileSystem(new(Path.GetFullPath(settings.Data) + ".keys"));
+            .PersistKeysToFileSystem(new(KeyFolder.Of(settings.Data)));
         services.Configure<HostFilteringOptions>(filter =>
         {
             filter.AllowedHosts = [.. AllowedHosts(settings)];
@@ -211,13 +213,18 @@ public sealed class WebServer : IAsyncDisposable
         }
     }
 
-    // Every browser is a maker from its first page on, so that each change has an author; files and health checks need none.
+    // Every browser is a maker from its first page on, so that each change has an author; files and health checks need none. Other programs
+    // carry no cookie, and are one maker together.
     private static async Task KnowTheMaker(HttpContext context, RequestDelegate next)
     {
         if (context.GetEndpoint()?.Metadata.GetMetadata<ComponentTypeMetadata>() is not null
             || context.Request.Path.StartsWithSegments("/api") || context.Request.Path.StartsWithSegments("/_blazor"))
         {
-            if (context.User.Identity?.IsAuthenticated != true)
+            if (context.User.Identity?.IsAuthenticated != true && context.Request.Path.StartsWithSegments("/api"))
+            {
+                context.User = Asker.OtherProgram();
+            }
+            else if (context.User.Identity?.IsAuthenticated != true)
             {
                 context.User = Asker.Someone();
                 await context.SignInAsync(context.User, new AuthenticationProperties { IsPersistent = true });

@@ -6,4 +6,5 @@ public enum DocumentKind
     Course,
     Standard,
     Project,
+    Printer,
 }

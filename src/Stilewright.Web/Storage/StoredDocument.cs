@@ -11,7 +11,7 @@ public sealed class StoredDocument
     /// <summary>The id that the document's record has in files.</summary>
     public required string RecordId { get; init; }
 
-    /// <summary>The course that a project belongs to; null for courses and standards.</summary>
+    /// <summary>The course that a project belongs to; null for all else.</summary>
     public long? CourseKey { get; init; }
 
     /// <summary>The number of the newest revision.</summary>

@@ -36,9 +36,14 @@ internal static class AllPages
         ["nobody-there"] = "{course}/bench/999/measure",
     };
 
-    public static IEnumerable<string> Keys => Addresses.Keys;
+    /// <summary>What stands for the parts of a route that vary, in the sample that a new data file begins with.</summary>
+    public static IReadOnlyDictionary<string, string> RouteValues { get; } = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase)
+    {
+        ["CourseId"] = TestServer.SampleId,
+        ["Bench"] = "1",
+    };
 
-    public static TheoryData<string> Names => [.. Addresses.Keys];
+    public static IEnumerable<string> Keys => Addresses.Keys;
 
     public static async Task<string> AddressAsync(TestServer server, string name)
     {

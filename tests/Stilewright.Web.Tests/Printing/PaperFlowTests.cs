@@ -1,5 +1,6 @@
 using Microsoft.Playwright;
 using Stilewright.Web.Tests.Api;
+using Stilewright.Web.Tests.Running;
 using static Microsoft.Playwright.Assertions;
 
 namespace Stilewright.Web.Tests.Printing;
@@ -109,6 +110,6 @@ public sealed class PaperFlowTests : IAsyncLifetime
     private async Task GoAsync(string address)
     {
         await page.GotoAsync(address);
-        await page.WaitForFunctionAsync("() => { const button = document.querySelector('[data-unit]'); return button && Object.keys(button).some(key => key.startsWith('_blazorEvents')); }");
+        await Screen.LiveAsync(page);
     }
 }

@@ -21,7 +21,7 @@ public sealed class OpenStore : IAsyncDisposable
         Makers = new(files, TimeProvider.System);
     }
 
-    public Workshop Workshop { get; }
+    public Workshop Workshop { get; private set; }
 
     public MakerBook Makers { get; }
 
@@ -47,6 +47,13 @@ public sealed class OpenStore : IAsyncDisposable
 
     /// <summary>Another workshop on the same file, as after a new start of the program.</summary>
     public Workshop Again() => new(files, TimeProvider.System);
+
+    /// <summary>The program started again on the same file.</summary>
+    public void Restart()
+    {
+        Workshop.Dispose();
+        Workshop = new(files, TimeProvider.System);
+    }
 
     public ValueTask DisposeAsync()
     {

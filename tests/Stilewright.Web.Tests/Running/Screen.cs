@@ -53,8 +53,11 @@ public sealed class Screen : IAsyncDisposable
     }
 
     /// <summary>Waits until the server has taken over the page; until then a click would be lost.</summary>
-    public async Task LiveAsync() =>
-        await Page.WaitForFunctionAsync("() => { const button = document.querySelector('[data-unit]'); return button && Object.keys(button).some(key => key.startsWith('_blazorEvents')); }");
+    public Task LiveAsync() => LiveAsync(Page);
+
+    /// <inheritdoc cref="LiveAsync()"/>
+    public static Task LiveAsync(IPage page) => page.WaitForFunctionAsync(
+        "() => { const button = document.querySelector('[data-unit]'); return button && Object.keys(button).some(key => key.startsWith('_blazorEvents')); }");
 
     public ILocator Button(string name) => Page.GetByRole(AriaRole.Button, new() { Name = name, Exact = true });
 

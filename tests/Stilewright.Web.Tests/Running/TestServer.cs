@@ -10,6 +10,9 @@ namespace Stilewright.Web.Tests.Running;
 /// <summary>A running server with a data file of its own, which can be stopped and started again at the same address.</summary>
 public sealed class TestServer : IAsyncDisposable
 {
+    /// <summary>The id of the course that a new data file begins with.</summary>
+    public const string SampleId = "evening";
+
     private readonly string folder = Directory.CreateTempSubdirectory("stilewright-web-").FullName;
     private WebServer? server;
     private OpenCourse? sample;
@@ -74,8 +77,7 @@ public sealed class TestServer : IAsyncDisposable
     private async Task<OpenCourse> ReadSampleAsync()
     {
         using var workshop = Workshop();
-        var found = (await workshop.CoursesAsync()).Single(course => course.Name == "Autumn evening course, community workshop");
-        return (await workshop.OpenAsync(found.Id))!;
+        return (await workshop.OpenAsync(SampleId))!;
     }
 
     private Workshop Workshop() => new(new DataFiles(Data), TimeProvider.System);

@@ -7,6 +7,7 @@ using Stilewright.Web.Desk;
 using Stilewright.Web.Makers;
 using Stilewright.Web.Serving;
 using Stilewright.Web.Storage;
+using Stilewright.Web.Tests.Running;
 
 namespace Stilewright.Web.Tests.Serving;
 
@@ -118,9 +119,9 @@ public sealed class DataFileTests : IDisposable
     public async Task A_sound_file_starts_again_with_what_was_in_it()
     {
         await MakeAsync();
-        var before = await new Stored(Data).CountAsync(db => db.Revisions);
+        var before = await new DataFiles(Data).CountAsync(db => db.Revisions);
         await MakeAsync();
-        Assert.Equal(before, await new Stored(Data).CountAsync(db => db.Revisions));
+        Assert.Equal(before, await new DataFiles(Data).CountAsync(db => db.Revisions));
         Assert.True(before > 8);
     }
 
@@ -128,7 +129,7 @@ public sealed class DataFileTests : IDisposable
     public async Task Back_ups_made_while_others_save_are_whole()
     {
         await using var server = await WebServer.StartAsync(new() { Port = 0, Data = Data }, default);
-        using var workshop = new Workshop(new Stored(Data), TimeProvider.System);
+        using var workshop = new Workshop(new DataFiles(Data), TimeProvider.System);
         var course = (await workshop.OpenAsync("evening"))!;
         using var enough = new CancellationTokenSource();
         var saves = 0;
@@ -150,7 +151,7 @@ public sealed class DataFileTests : IDisposable
         {
             var copy = Path.Combine(folder.FullName, string.Create(CultureInfo.InvariantCulture, $"copy-{i}.db"));
             await DataFile.BackUpAsync(Data, copy, default);
-            await using var db = new Stored(copy).CreateDbContext();
+            await using var db = new DataFiles(copy).CreateDbContext();
             Assert.Equal("ok", (await db.Database.SqlQueryRaw<string>("PRAGMA integrity_check").ToListAsync()).Single());
             var documents = await db.Documents.Where(document => document.Kind != DocumentKind.Standard).ToListAsync();
             foreach (var document in documents)
@@ -177,7 +178,7 @@ public sealed class DataFileTests : IDisposable
             await File.WriteAllBytesAsync(Data, await answer.Content.ReadAsByteArrayAsync());
         }
 
-        Assert.Equal(await new Stored(served.Data).CountAsync(db => db.Revisions), await new Stored(Data).CountAsync(db => db.Revisions));
+        Assert.Equal(await new DataFiles(served.Data).CountAsync(db => db.Revisions), await new DataFiles(Data).CountAsync(db => db.Revisions));
         for (var i = 0; i < 50 && Directory.GetFiles(Path.GetTempPath(), "stilewright-*.db").Length > left; i++)
             await Task.Delay(20);
         Assert.Equal(left, Directory.GetFiles(Path.GetTempPath(), "stilewright-*.db").Length);

@@ -1,36 +1,25 @@
 using System.Reflection;
 using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Components;
-using Microsoft.Playwright;
 using Stilewright.Web.Serving;
+using Stilewright.Web.Tests.Pages;
+using Stilewright.Web.Tests.Running;
 
 namespace Stilewright.Web.Tests.Serving;
 
 /// <summary>Loads every page that has an address in a browser, and listens for complaints.</summary>
-public sealed partial class EveryPageTests
+[Collection(InBrowser.Name)]
+public sealed partial class EveryPageTests(Chromium chromium)
 {
-    // What stands for the parts of an address that vary.
-    private static readonly Dictionary<string, string> Values = new(StringComparer.OrdinalIgnoreCase)
-    {
-        ["CourseId"] = "evening",
-        ["Bench"] = "1",
-    };
-
     private static IEnumerable<string> Addresses() => typeof(WebServer).Assembly.GetTypes()
-        .SelectMany(type => type.GetCustomAttributes<RouteAttribute>()).Select(route => Varying().Replace(route.Template, part => Values[part.Groups[1].Value]))
+        .SelectMany(type => type.GetCustomAttributes<RouteAttribute>()).Select(route => Varying().Replace(route.Template, part => AllPages.RouteValues[part.Groups[1].Value]))
         .Order(StringComparer.Ordinal);
 
     [Fact]
     public async Task No_page_breaks_its_policy_or_writes_an_error()
     {
         await using var served = await Served.StartAsync(share: true);
-        using var playwright = await Playwright.CreateAsync();
-        await using var browser = await playwright.Chromium.LaunchAsync(new()
-        {
-            ExecutablePath = "/usr/bin/chromium",
-            Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
-        });
-        await using var context = await browser.NewContextAsync();
+        await using var context = await chromium.Browser.NewContextAsync();
         await context.AddInitScriptAsync("window.broken = []; document.addEventListener('securitypolicyviolation', event => window.broken.push(`${event.violatedDirective} ${event.blockedURI}`));");
         List<string> complaints = [];
         var addresses = Addresses().ToList();
@@ -47,7 +36,7 @@ public sealed partial class EveryPageTests
             page.PageError += (_, fault) => complaints.Add($"{address}: {fault}");
             page.RequestFailed += (_, request) => complaints.Add($"{address}: {request.Url} {request.Failure}");
             await page.GotoAsync(served.Server.Addresses[0] + address);
-            await page.WaitForFunctionAsync("() => { const button = document.querySelector('[data-unit]'); return button && Object.keys(button).some(key => key.startsWith('_blazorEvents')); }");
+            await Screen.LiveAsync(page);
             complaints.AddRange((await page.EvaluateAsync<string[]>("() => window.broken")).Select(broken => $"{address}: {broken}"));
             Assert.True(await page.EvaluateAsync<bool>("async () => { await document.fonts.ready; return [...document.fonts].some(font => font.family.includes('Source Sans 3') && font.status === 'loaded'); }"), $"{address} is not set in its own letters.");
             await page.CloseAsync();

@@ -1,4 +1,5 @@
 using Stilewright.Web.Makers;
+using Stilewright.Web.Tests.Running;
 
 namespace Stilewright.Web.Tests.Serving;
 
@@ -11,7 +12,7 @@ public sealed class MakerBookTests
     public async Task A_name_is_kept_on_one_line(string typed, string kept)
     {
         await using var served = await Served.StartAsync();
-        var book = new MakerBook(new Stored(served.Data), TimeProvider.System);
+        var book = new MakerBook(new DataFiles(served.Data), TimeProvider.System);
         await book.EnterAsync("someone", MakerBook.Unnamed);
         Assert.Equal(kept, await book.RenameAsync("someone", typed));
         Assert.Equal(kept, await book.NameAsync("someone"));
@@ -21,7 +22,7 @@ public sealed class MakerBookTests
     public async Task A_long_name_is_cut_and_an_unknown_maker_is_someone()
     {
         await using var served = await Served.StartAsync();
-        var book = new MakerBook(new Stored(served.Data), TimeProvider.System);
+        var book = new MakerBook(new DataFiles(served.Data), TimeProvider.System);
         await book.EnterAsync("someone", MakerBook.Unnamed);
         Assert.Equal(MakerBook.MostCharacters, (await book.RenameAsync("someone", new string('a', 200))).Length);
         Assert.Equal("someone", await book.NameAsync("nobody"));

@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Runtime.InteropServices;
 using System.Text.Json;
 using Stilewright.Web.Serving;
+using Stilewright.Web.Tests.Running;
 
 namespace Stilewright.Web.Tests.Serving;
 
@@ -95,7 +96,7 @@ public sealed class ProgramTests : IDisposable
         var (code, output, _) = await RunAsync("back-up", "--data", Data, "--out", copy);
         Assert.Equal(0, code);
         Assert.Contains("Copied", output, StringComparison.Ordinal);
-        Assert.True(await new Stored(copy).CountAsync(db => db.Documents) > 1);
+        Assert.True(await new DataFiles(copy).CountAsync(db => db.Documents) > 1);
         foreach (var (data, to, words) in new[]
         {
             (Data, copy, "is there already"), (Data + ".none", copy + "2", "There is no data file"),

@@ -1,4 +1,5 @@
 using System.Net;
+using System.Text;
 using Stilewright.Web.Tests.Running;
 
 namespace Stilewright.Web.Tests.Serving;
@@ -142,7 +143,7 @@ public sealed class ShareTests
     public async Task Pages_make_a_maker_and_health_checks_and_files_make_none()
     {
         await using var served = await Served.StartAsync();
-        Task<int> MakersAsync() => new Stored(served.Data).CountAsync(db => db.Makers);
+        Task<int> MakersAsync() => new DataFiles(served.Data).CountAsync(db => db.Makers);
         var before = await MakersAsync();
         foreach (var path in new[] { "/health", "/css/bench.css", "/js/fields.js", "/mark.svg" })
         {
@@ -155,6 +156,46 @@ public sealed class ShareTests
         using var page = await maker.GetAsync(At("/"));
         using var other = await maker.GetAsync(At("/me"));
         Assert.Equal(before + 1, await MakersAsync());
+    }
+
+    [Fact]
+    public async Task Programs_without_a_cookie_are_one_maker_and_get_none()
+    {
+        await using var served = await Served.StartAsync();
+        Task<int> MakersAsync() => new DataFiles(served.Data).CountAsync(db => db.Makers);
+        var before = await MakersAsync();
+        foreach (var path in new[] { "/api/courses", "/api/courses/evening", "/api/nothing", "/api/courses/evening/packet?bench=1", "/api/courses/evening/handed-out", "/api/prints/none" })
+        {
+            using var program = served.Screen();
+            using var answer = await program.GetAsync(At(path));
+            Assert.False(answer.Headers.Contains("Set-Cookie"), path);
+        }
+
+        using var sender = served.Screen();
+        var course = Encoding.UTF8.GetString(await File.ReadAllBytesAsync(Repository.EveningCourse)).Replace("\"id\": \"evening\"", "\"id\": \"sent\"", StringComparison.Ordinal);
+        using StringContent content = new(course, Encoding.UTF8, "application/json");
+        using var sent = await sender.PostAsync(At("/api/courses"), content);
+        Assert.Equal(HttpStatusCode.Created, sent.StatusCode);
+        Assert.Equal(before, await MakersAsync());
+        // Two courses and one packet, all of them by a maker with a name.
+        Assert.Equal(2, System.Text.RegularExpressions.Regex.Count(
+            await sender.GetStringAsync(At("/api/courses")) + await sender.GetStringAsync(At("/api/courses/evening/handed-out")), "another program"));
+    }
+
+    [Fact]
+    public async Task The_keys_of_the_cookies_are_their_owners_alone()
+    {
+        if (OperatingSystem.IsWindows())
+            return;
+        await using var served = await Served.StartAsync();
+        var folder = served.Data + ".keys";
+        Assert.NotEmpty(Directory.GetFiles(folder));
+        const UnixFileMode owner = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;
+        Assert.Equal(owner, File.GetUnixFileMode(folder));
+        // As an earlier version left it.
+        File.SetUnixFileMode(folder, owner | UnixFileMode.GroupRead | UnixFileMode.GroupExecute | UnixFileMode.OtherRead | UnixFileMode.OtherExecute);
+        await served.StartAgainAsync(share: false);
+        Assert.Equal(owner, File.GetUnixFileMode(folder));
     }
 
     [Fact]

@@ -1,9 +1,13 @@
+using Stilewright.Documents;
 using Stilewright.Doors;
+using Stilewright.Drawing.Writing;
 using Stilewright.Measure;
 using Stilewright.Shop;
 using Stilewright.Web.Desk;
+using Stilewright.Web.Features.Printing;
 using Stilewright.Web.Features.Standard;
 using Stilewright.Web.Storage;
+using Stilewright.Wording;
 
 namespace Stilewright.Web.Tests.Standards;
 
@@ -40,6 +44,25 @@ public sealed class StandardSavesTests
         course = await store.CourseAsync();
         Assert.IsType<SaveResult.Saved>(await store.Workshop.KeepOnAsync(course, course.AtBench(2)!, null, CourseStore.One));
         Assert.Equal(AtOneHalf, Width((await store.CourseAsync()).AtBench(2)!));
+    }
+
+    [Fact]
+    public async Task TheSheetsOfAKeptBenchNameTheRevisionThatItsSizesComeFrom()
+    {
+        await using var store = await CourseStore.OpenAsync();
+        var course = await store.CourseAsync();
+        Assert.IsType<SaveResult.Saved>(await store.Workshop.KeepOnAsync(course, course.AtBench(2)!, 1, CourseStore.One));
+        course = await store.CourseAsync();
+        var older = Fingerprint.Of(course.Standard.Standard);
+        Assert.IsType<StandardResult.Saved>(await SaveAsync(store, course.Standard, Settings.Overlay, "1/2"));
+        course = await store.CourseAsync();
+        var newer = Fingerprint.Of(course.Standard.Standard);
+        Assert.NotEqual(older, newer);
+
+        var print = Assert.IsType<Found<PaperPrint>.There>((new PacketOrder(null) { Labels = false }).Packet(course, DateTimeOffset.UtcNow)).Thing;
+        var sheets = print.Pages.Select(page => page.Scene).ToList();
+        Assert.All(sheets, sheet => Assert.Contains($"revision {(sheet.Title.StartsWith("Bench 2,", StringComparison.Ordinal) ? older : newer)}", SvgWriter.Text(sheet), StringComparison.Ordinal));
+        Assert.Contains(sheets, sheet => sheet.Title.StartsWith("Bench 2,", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -3,7 +3,7 @@ namespace Stilewright.Web.Features.Api;
 /// <summary>The interface for other programs, under <c>/api</c>.</summary>
 public static class ApiRoutes
 {
-    /// <summary>Adds every operation. Reading is for all who may see the pages; writing is the maker's whose cookie comes with it.</summary>
+    /// <summary>Adds every operation. Reading is for all who may see the pages; writing is the maker's whose cookie comes with it, or that of other programs together.</summary>
     public static void MapApi(this IEndpointRouteBuilder app)
     {
         ArgumentNullException.ThrowIfNull(app);

@@ -23,7 +23,7 @@ internal sealed record PacketQuery(
     private const double MostShift = 50;
     private const int MostLabels = 1200;
 
-    public PacketOrder Read(QueryReader query) => new(query.Numbers("bench", Bench, 999), query.Unit(Unit))
+    public PacketOrder Read(QueryReader query) => new(query.Benches(Bench), query.Unit(Unit))
     {
         Paper = query.Word<PaperKind?>("paper", Paper, null, ("letter", PaperKind.Letter), ("a4", PaperKind.A4)),
         StorySticks = query.Flag("storySticks", StorySticks, false),

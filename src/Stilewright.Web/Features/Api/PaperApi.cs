@@ -56,10 +56,10 @@ internal static class PaperApi
 
     private static async Task<Results<FileStreamHttpResult, Wrong, Missing, Foreign>> PatternsAsync(
         [Description("The id of the course.")] string id, [AsParameters] PatternQuery asked,
-        HttpRequest request, Workshop workshop, PrintRoom room, ClaimsPrincipal user, TimeProvider clock, CancellationToken stop)
+        HttpRequest request, Workshop workshop, PrintRoom room, PrinterBook printers, ClaimsPrincipal user, TimeProvider clock, CancellationToken stop)
     {
         var query = new QueryReader();
-        var order = asked.Read(query);
+        var order = asked.Read(query) with { Printer = await printers.FindAsync(stop) };
         return query.IsSound ? await PrintAsync(id, course => order.Print(course, clock.GetLocalNow()), request, workshop, room, user, stop) : query.Wrong;
     }
 

@@ -15,10 +15,11 @@ internal sealed record PatternQuery(
     [property: FromQuery(Name = "paper"), Description("letter, legal, a4 or a3; absent, letter for inches and a4 for millimetres.")] string? Paper,
     [property: FromQuery(Name = "roll"), Description("The width of a roll to print on, in place of paper.")] string? Roll,
     [property: FromQuery(Name = "unit"), Description("in or mm; absent, the unit the project is written in.")] string? Unit,
-    [property: FromQuery(Name = "feed"), Description("short or long: the edge that went in first when the printer was measured.")] string? Feed,
-    [property: FromQuery(Name = "rule"), Description("What the measured rules say, such as 6 in or 150 mm.")] string? Rule,
+    [property: FromQuery(Name = "feed"), Description("short or long: the edge of the paper that goes in first; absent, the one that was measured last.")] string? Feed,
+    [property: FromQuery(Name = "rule"), Description("What the rules of a print say that was measured since, such as 6 in or 150 mm.")] string? Rule,
     [property: FromQuery(Name = "across"), Description("How long the rule along the shorter edge came out.")] string? Across,
     [property: FromQuery(Name = "along"), Description("How long the rule along the longer edge came out.")] string? Along,
+    [property: FromQuery(Name = "corrected"), Description("false to leave out what the shop's printer is remembered to do; drawings never have it.")] string? Corrected,
     [property: FromQuery(Name = "bearing"), Description("The radius of a bearing that follows the pattern.")] string? Bearing,
     [property: FromQuery(Name = "cutter"), Description("The radius of the cutter under that bearing.")] string? Cutter,
     [property: FromQuery(Name = "whole"), Description("true to draw the pattern of a tall panel whole.")] string? Whole,
@@ -35,9 +36,11 @@ internal sealed record PatternQuery(
         var place = query.Text("path", Path);
         return new(place, unit)
         {
-            Benches = query.Numbers("bench", Bench, 999),
+            Benches = query.Benches(Bench),
             Paper = PaperOf(query, own),
+            Feed = query.Word<PaperFeed?>("feed", Feed, null, ("short", PaperFeed.ShortEdge), ("long", PaperFeed.LongEdge)),
             Measured = MeasuredOf(query, own),
+            IsCorrected = query.Flag("corrected", Corrected, true),
             Guide = GuideOf(query, own),
             Whole = query.Flag("whole", Whole, false),
             OnePattern = query.Flag("onePattern", OnePattern, false),
@@ -48,7 +51,7 @@ internal sealed record PatternQuery(
     /// <param name="address">Without its query.</param>
     public string AddressOf(string address) => QueryHelpers.AddQueryString(address, new (string Name, string? Value)[]
     {
-        ("path", Path), ("bench", Bench), ("paper", Paper), ("roll", Roll), ("unit", Unit), ("feed", Across is null ? null : Feed), ("rule", Rule), ("across", Across), ("along", Along),
+        ("path", Path), ("bench", Bench), ("paper", Paper), ("roll", Roll), ("unit", Unit), ("feed", Feed), ("rule", Rule), ("across", Across), ("along", Along), ("corrected", Corrected),
         ("bearing", Bearing), ("cutter", Cutter), ("whole", Whole), ("onePattern", OnePattern),
     }.Where(each => !string.IsNullOrWhiteSpace(each.Value)).Select(each => KeyValuePair.Create(each.Name, each.Value)));
 
@@ -69,7 +72,6 @@ internal sealed record PatternQuery(
     private PrintMeasurement? MeasuredOf(QueryReader query, LengthUnit unit)
     {
         var (rule, across, along) = (query.Length("rule", Rule, unit), query.Length("across", Across, unit), query.Length("along", Along, unit));
-        var feed = query.Word("feed", Feed, PaperFeed.ShortEdge, ("short", PaperFeed.ShortEdge), ("long", PaperFeed.LongEdge));
         if (!query.IsSound || (rule, across, along) is (null, null, null))
             return null;
         if ((rule, across, along) is not ({ } nominal, { } shorter, { } longer))
@@ -78,7 +80,7 @@ internal sealed record PatternQuery(
             return null;
         }
 
-        var print = new PrintMeasurement(feed, nominal, shorter, longer);
+        var print = new PrintMeasurement(Feed == "long" ? PaperFeed.LongEdge : PaperFeed.ShortEdge, nominal, shorter, longer);
         if (nominal.Value.IsPositive && print.IsPlausible)
             return print;
         query.Refuse("rule", "a measured rule is more than 2 % off: the page was fitted to the paper", "print at 100 % and measure again");

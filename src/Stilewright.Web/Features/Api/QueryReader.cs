@@ -9,6 +9,7 @@ public sealed class QueryReader
     /// <summary>Longest value that is looked at.</summary>
     public const int MostCharacters = 200;
 
+    private const int HighestBench = 999;
     private readonly List<ApiError> errors = [];
 
     public IReadOnlyList<ApiError> Errors => errors;
@@ -110,6 +111,9 @@ public sealed class QueryReader
         Refuse(name, "it is no word that is known here", $"write {string.Join(", ", words.Select(each => each.Word))}");
         return otherwise;
     }
+
+    /// <summary>Numbers of benches; null where they are absent.</summary>
+    public IReadOnlyList<int>? Benches(string? text) => Numbers("bench", text, HighestBench);
 
     public LengthUnit? Unit(string? text) => Word<LengthUnit?>("unit", text, null, ("in", LengthUnit.Inch), ("mm", LengthUnit.Millimetre));
 

@@ -23,8 +23,17 @@ public sealed record PatternOrder(string? Place, LengthUnit? Unit = null)
     /// <summary>Null for letter where inches are read and a4 where millimetres are.</summary>
     public PatternPaper? Paper { get; init; }
 
-    /// <summary>A print that was measured, to correct the next one by; null for no correction.</summary>
+    /// <summary>The edge of the paper that goes in first; null for the one of the print that was measured last.</summary>
+    public PaperFeed? Feed { get; init; }
+
+    /// <summary>The printer as it is remembered; null where nothing is, or a drawing is wanted that goes to no printer.</summary>
+    public Printer? Printer { get; init; }
+
+    /// <summary>A print that was measured since; null for none.</summary>
     public PrintMeasurement? Measured { get; init; }
+
+    /// <summary>Whether what is remembered of the printer counts.</summary>
+    public bool IsCorrected { get; init; } = true;
 
     /// <summary>The line that a bearing follows; null for the true line.</summary>
     public GuideBearing? Guide { get; init; }
@@ -35,8 +44,15 @@ public sealed record PatternOrder(string? Place, LengthUnit? Unit = null)
     /// <summary>Whether one pattern is sawn for rail and panel, also where none of the rack serves.</summary>
     public bool OnePattern { get; init; }
 
-    private PrintCorrection Correction => Measured is { } print
-        ? PrintCorrection.Of(new Printer("printer", "printer", LengthUnit.Inch, [print]), print.Feed) : PrintCorrection.None;
+    private PrintCorrection Correction
+    {
+        get
+        {
+            var printer = (IsCorrected ? Printer : null) ?? new Printer("printer", "printer", LengthUnit.Inch, []);
+            printer = Measured is { } print ? printer with { Measured = [.. printer.Measured, print] } : printer;
+            return printer.Measured.Count > 0 ? PrintCorrection.Of(printer, Feed ?? printer.Measured[^1].Feed) : PrintCorrection.None;
+        }
+    }
 
     /// <summary>The patterns as sheets, bench by bench, or why there are none.</summary>
     /// <param name="now">In the time of the place.</param>
