@@ -25,13 +25,15 @@ public sealed class OpenStore : IAsyncDisposable
 
     public MakerBook Makers { get; }
 
-    public static async Task<OpenStore> MakeAsync()
+    /// <param name="mine">What <see cref="Mine"/> is called.</param>
+    /// <param name="theirs">What <see cref="Theirs"/> is called.</param>
+    public static async Task<OpenStore> MakeAsync(string mine = "A", string theirs = "B")
     {
         var store = new OpenStore();
         await DataFile.PrepareAsync(Path.Combine(store.folder, "shop.db"), store.files, default);
         await store.Makers.EnterAsync(MakerBook.ProgramId, "the program");
-        await store.Makers.EnterAsync(Mine, "A");
-        await store.Makers.EnterAsync(Theirs, "B");
+        await store.Makers.EnterAsync(Mine, mine);
+        await store.Makers.EnterAsync(Theirs, theirs);
         return store;
     }
 

@@ -1,6 +1,7 @@
 using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Web.Desk;
+using Stilewright.Web.Storage;
 using Stilewright.Web.Tests.Running;
 
 namespace Stilewright.Web.Tests.Standards;
@@ -21,8 +22,8 @@ internal sealed class CourseStore : IAsyncDisposable
     /// <summary>Three benches, each with one opening of 20 by 30 closed by a flat-panel door.</summary>
     public static async Task<CourseStore> OpenAsync()
     {
-        var store = await OpenStore.MakeAsync();
-        return new(store, (await store.AddAsync(Course())).Course.Id);
+        var store = await OpenStore.MakeAsync("One", "Other");
+        return new(store, Assert.IsType<SaveResult.Saved>(await store.Workshop.AddAsync(Course(), null, One, RevisionCause.Import)).Course.Course.Id);
     }
 
     public static Course Course()
