@@ -1,7 +1,5 @@
-using Microsoft.EntityFrameworkCore;
+using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.Extensions.DependencyInjection;
-using Stilewright.Web.Desk;
-using Stilewright.Web.Storage;
 using Stilewright.Web.Tests.Running;
 
 namespace Stilewright.Web.Tests.Pages;
@@ -11,8 +9,10 @@ public sealed class LookServer : IAsyncLifetime
 {
     public TestServer Server { get; private set; } = null!;
 
-    public async Task InitializeAsync() => Server = await TestServer.OpenAsync(services =>
-        services.AddSingleton(provider => new Workshop(provider.GetRequiredService<IDbContextFactory<StoreContext>>(), new SetClock())));
+    // Cookies keep the time of the browser, which would drop them as too old.
+    public async Task InitializeAsync() => Server = await TestServer.OpenAsync(services => services
+        .AddSingleton<TimeProvider>(new SetClock())
+        .Configure<CookieAuthenticationOptions>(CookieAuthenticationDefaults.AuthenticationScheme, cookie => cookie.TimeProvider = TimeProvider.System));
 
     public async Task DisposeAsync() => await Server.DisposeAsync();
 }
