@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using Stilewright.Teaching.Checking;
 using Stilewright.Testing;
 
 namespace Stilewright.Bench;
