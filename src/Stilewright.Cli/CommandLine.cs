@@ -82,6 +82,15 @@ internal static class CommandLine
         configuration.AddCommand<CalibrateCommand>("calibrate")
             .WithDescription("Record how long the rules of a print came out, so that the next pattern is corrected for the printer.")
             .WithExample("calibrate", "office.json", "--feed", "short", "--across", "149.2 mm", "--along", "150.4 mm");
+        configuration.AddCommand<WorksheetCommand>("worksheet")
+            .WithDescription("Make worksheets with blanks in the worked lines, a different one for each bench, and their key: at random by level, or of a course's own doors.")
+            .WithExample("worksheet", "--level", "2", "--benches", "24", "--out", "worksheets.pdf")
+            .WithExample("worksheet", "--level", "3", "--seed", "7", "--bench", "4", "--answer", "\"c=11 1/4\"")
+            .WithExample("worksheet", "evening-course.json", "--bench", "3", "--out", "bench-3-worksheet.pdf");
+        configuration.AddCommand<DrillCommand>("drill")
+            .WithDescription("Make drills: rules to read, fractions to add, subtract, halve and double, inches and millimetres; with their key.")
+            .WithExample("drill", "--finest", "16", "--benches", "24", "--out", "drills.pdf")
+            .WithExample("drill", "--kinds", "add,halve", "--seed", "7", "--answer", "\"2=5 3/8\"");
         configuration.AddCommand<StandardCommand>("standard")
             .WithDescription("Write a house standard as shipped, in full, to start your own from.")
             .WithExample("standard", "--mm", "--out", "shop.json");

@@ -202,7 +202,7 @@ public sealed class DimensionPlacer(Scale scale, LengthFormat format, TextStyle 
         };
     }
 
-    private string Words(Span span) => span.Word is { } word ? $"{word} {format.Print(span.Value)}" : format.Print(span.Value);
+    private string Words(Span span) => span.Letter is { } letter ? letter : span.Word is { } word ? $"{word} {format.Print(span.Value)}" : format.Print(span.Value);
 
     private sealed class Waiting(Span span, SetLine line)
     {

@@ -14,6 +14,9 @@ public sealed record Span(double From, double To, Length Value)
 
     /// <summary>Said before the figure, such as "opening"; null for the figure alone.</summary>
     public string? Word { get; init; }
+
+    /// <summary>Stands in place of the figure, such as the letter by which a worksheet asks for it; null for the figure.</summary>
+    public string? Letter { get; init; }
 }
 
 /// <summary>Distances on one line beside a figure: a chain when they follow one another, an overall size when there is one.</summary>

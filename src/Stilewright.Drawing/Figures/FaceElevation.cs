@@ -35,6 +35,14 @@ public static class FaceElevation
             face.Frame is null ? null : "Their places on the face were not entered:", alone.Length > 0, unmeasured);
     }
 
+    /// <summary>One front over its opening, without labels.</summary>
+    /// <param name="change">Makes other rows of the dimensions, such as one with letters for figures.</param>
+    public static Scene OfFront(string title, SizedFront front, Scale scale, LengthFormat format, Func<DimensionRow, DimensionRow> change)
+    {
+        var figure = Alone(front, new(format), scale, format, isPlain: false, change);
+        return Stack(title, title, scale, [figure], null, false, []);
+    }
+
     /// <summary>A face's frame with the fronts whose place on it is known.</summary>
     private static Figure Framed(FaceBreakdown face, FrameFigure frame, FrontPainter painter, Scale scale, LengthFormat format, bool isPlain)
     {
@@ -59,7 +67,8 @@ public static class FaceElevation
     }
 
     /// <summary>A front by itself, over its opening as the tape found it.</summary>
-    private static Figure Alone(SizedFront front, FrontPainter painter, Scale scale, LengthFormat format, bool isPlain)
+    private static Figure Alone(
+        SizedFront front, FrontPainter painter, Scale scale, LengthFormat format, bool isPlain, Func<DimensionRow, DimensionRow>? change = null)
     {
         SizedLeaf[] leaves = [.. front.Leaves.Where(FrontPainter.IsThere)];
         IReadOnlyList<Point> opening = [];
@@ -79,8 +88,10 @@ public static class FaceElevation
         nodes.AddRange(FrontPainter.Front(front, view, opening));
         if (isPlain)
             return new(nodes, view.Box(extent));
-        nodes.AddRange(painter.Labels([front], view, new()));
-        var dimensions = new DimensionPlacer(scale, format, TextStyle.Figure).Place(view.Box(extent), [.. Chains.Of(front, leaves, opening, view)]);
+        if (change is null)
+            nodes.AddRange(painter.Labels([front], view, new()));
+        var rows = Chains.Of(front, leaves, opening, view);
+        var dimensions = new DimensionPlacer(scale, format, TextStyle.Figure).Place(view.Box(extent), [.. change is null ? rows : rows.Select(change)]);
         return new([.. nodes, .. dimensions.Marks], dimensions.Bounds);
     }
 

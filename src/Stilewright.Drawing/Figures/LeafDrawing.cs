@@ -45,7 +45,7 @@ internal sealed class LeafDrawing
         callouts = new(figure);
     }
 
-    public Scene Draw()
+    public Scene Draw(Func<DimensionRow, DimensionRow>? change = null)
     {
         List<SceneNode> nodes = [.. Hand(), .. Moulding(), .. Rabbets()];
         // A part follows those whose tongues and tenons lie in it, so that its label stands over their lines.
@@ -73,7 +73,7 @@ internal sealed class LeafDrawing
             bounds = bounds.With(text.Box);
         }
 
-        nodes.AddRange(new DimensionPlacer(scale, format, TextStyle.Figure).Place(figure, Rows(), bounds).Marks);
+        nodes.AddRange(new DimensionPlacer(scale, format, TextStyle.Figure).Place(figure, change is null ? Rows() : [.. Rows().Select(change)], bounds).Marks);
         return Drafting.Scene($"{leaf.Label} {leaf.Name}, seen from the {(isBack ? "back" : "front")}", Describe(), scale, leaf.Path, nodes);
     }
 

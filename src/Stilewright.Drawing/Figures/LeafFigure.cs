@@ -1,4 +1,5 @@
 using Stilewright.Doors;
+using Stilewright.Drawing.Dimensions;
 using Stilewright.Drawing.Scenes;
 using Stilewright.Measure;
 
@@ -12,8 +13,9 @@ namespace Stilewright.Drawing.Figures;
 public static class LeafFigure
 {
     /// <summary>The leaf as it is seen from in front of the piece.</summary>
-    public static Scene Front(SizedLeaf leaf, LeafDetail detail, Scale scale, LengthFormat format) =>
-        new LeafDrawing(leaf, detail, scale, format, isBack: false).Draw();
+    /// <param name="change">Makes other rows of the dimensions, such as one with letters for figures; null to leave them.</param>
+    public static Scene Front(SizedLeaf leaf, LeafDetail detail, Scale scale, LengthFormat format, Func<DimensionRow, DimensionRow>? change = null) =>
+        new LeafDrawing(leaf, detail, scale, format, isBack: false).Draw(change);
 
     /// <summary>The leaf as it lies face down: left and right change places, moulding and raise are out of sight, rabbets and glass stops are not.</summary>
     public static Scene Back(SizedLeaf leaf, LeafDetail detail, Scale scale, LengthFormat format) =>

@@ -49,7 +49,7 @@ internal sealed class PacketContents
     {
         // A bench may be kept on an older revision of the house standard than the course.
         var standard = project?.Standard.Standard ?? Breakdown.Standard;
-        var block = new TitleBlock(Settings.Paper, new(
+        var block = new TitleBlock(Settings.Paper, new SectionFacts(
             Breakdown.Course.Name, project?.Project.Bench, project?.Project.Name ?? "",
             project is null ? "on each project's sheets" : Facts.Revisions.Projects[project.Project.Id],
             standard.Name, ReferenceEquals(standard, Breakdown.Standard) ? Facts.Revisions.Standard : Fingerprint.Of(standard), Format(project).Unit, Facts));

@@ -1,19 +1,12 @@
 using System.Globalization;
 using Stilewright.Drawing.Letters;
 using Stilewright.Drawing.Scenes;
-using Stilewright.Measure;
 using Stilewright.Wording;
 
 namespace Stilewright.Drawing.Packets;
 
-/// <summary>What all sheets of a section share in their title blocks.</summary>
-/// <param name="Bench">The number of the bench; null for sheets of the whole course.</param>
-/// <param name="Project">Empty for sheets of the whole course.</param>
-/// <param name="ProjectRevision">For sheets of the whole course, that every sheet of a project has its own.</param>
-internal sealed record SectionFacts(string Course, int? Bench, string Project, string ProjectRevision, string Standard, string StandardRevision, LengthUnit Unit, PacketFacts Facts);
-
 /// <summary>Draws the ruled block at the foot of every sheet.</summary>
-internal sealed class TitleBlock(Paper paper, SectionFacts section)
+internal sealed class TitleBlock(Paper paper, BlockFacts facts)
 {
     private const double RowHeight = 8.8;
     private const double Rows = 3;
@@ -24,10 +17,11 @@ internal sealed class TitleBlock(Paper paper, SectionFacts section)
     private static readonly double[] ValueSizes = [3.6, 3.2, 2.8, 2.4];
 
     /// <summary>What is left of a sheet's print for its content.</summary>
-    public static PaperBox Room(Paper paper)
+    /// <param name="hasNote">Whether some of the sheets are machine work, whose note stands over the block.</param>
+    public static PaperBox Room(Paper paper, bool hasNote = true)
     {
         var printed = paper.Printed;
-        return printed with { Height = printed.Height - Rows * RowHeight - NoteHeight - AboveBlock };
+        return printed with { Height = printed.Height - Rows * RowHeight - (hasNote ? NoteHeight : 0) - AboveBlock };
     }
 
     /// <summary>The finished sheet.</summary>
@@ -44,9 +38,8 @@ internal sealed class TitleBlock(Paper paper, SectionFacts section)
 
         nodes.AddRange(Block(sheet, number, count, printed with { Top = top, Height = Rows * RowHeight }));
         var scale = MainScale(sheet);
-        var title = section.Bench is { } bench ? $"Bench {bench}, {section.Project}: {sheet.Head.Content}" : $"{section.Course}: {sheet.Head.Content}";
         return new(
-            new(title, $"Sheet {number} of {count}", paper.WidthMillimetres, paper.HeightMillimetres, nodes) { Scale = scale },
+            new(facts.Title(sheet), $"Sheet {number} of {count}", paper.WidthMillimetres, paper.HeightMillimetres, nodes) { Scale = scale },
             sheet.Bookmarks);
     }
 
@@ -58,10 +51,9 @@ internal sealed class TitleBlock(Paper paper, SectionFacts section)
 
     private List<SceneNode> Block(LaidSheet sheet, int number, int count, PaperBox box)
     {
-        var facts = section.Facts;
         List<SceneNode> nodes = [new Shape(Outline.Box(box), LineStyle.Visible)];
         var benchWidth = 0.0;
-        if (section.Bench is { } bench)
+        if (facts.Bench is { } bench)
         {
             benchWidth = 20;
             nodes.Add(Strip.Put(Typesetter.Set("bench", Caption), box.Left + Inner, box.Top + 0.8));
@@ -71,21 +63,8 @@ internal sealed class TitleBlock(Paper paper, SectionFacts section)
         }
 
         var rest = box with { Left = box.Left + benchWidth, Width = box.Width - benchWidth };
-        var sizes = section.Unit == LengthUnit.Inch ? "all sizes in inches" : "all sizes in millimetres";
-        var named = section.Bench is not null;
-        (string Caption, string Value, double Share)[][] rows =
-        [
-            [("course", section.Course, 0.56), ("sheet", sheet.Head.Content, 0.44)],
-            named
-                ? [("project", section.Project, 0.33), ("piece", sheet.Head.Piece.Length > 0 ? sheet.Head.Piece : "all", 0.23), ("scale", ScaleWords(sheet), 0.24), ("sizes", sizes, 0.20)]
-                : [("scope", "whole course", 0.56), ("scale", ScaleWords(sheet), 0.24), ("sizes", sizes, 0.20)],
-            [
-                ("house standard", $"{section.Standard}, revision {section.StandardRevision}", 0.33),
-                ("project revision", section.ProjectRevision, 0.23),
-                ("program", $"Stilewright {facts.ProgramVersion}", 0.16), ("printed", facts.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), 0.13),
-                ("", $"sheet {number} of {count}", 0.15),
-            ],
-        ];
+        IReadOnlyList<BlockCell>[] rows = [.. facts.Rows(sheet, ScaleWords(sheet))];
+        rows[^1] = [.. rows[^1], new("", $"sheet {number} of {count}", BlockFacts.NumberShare)];
         for (var i = 0; i < rows.Length; i++)
         {
             var top = rest.Top + i * RowHeight;

@@ -4,7 +4,7 @@ namespace Stilewright.Teaching.Drills;
 
 /// <summary>One item of a drill.</summary>
 /// <param name="Number">From 1; its address on the sheet.</param>
-/// <param name="Question">As it is printed, such as <c>5 1/4 − 2 1/2</c>; empty for a rule, which is drawn.</param>
+/// <param name="Question">As it is printed, such as <c>5 1/4 − 2 1/2</c>, or <c>5 1/4 in</c> to be told in the other unit; empty for a rule, which is drawn.</param>
 /// <param name="Answer">The right answer; of a conversion, rounded as <see cref="Tolerance"/> asks.</param>
 /// <param name="AnswerUnit">The unit the answer is written in.</param>
 /// <param name="Exact">Of a conversion, the value before it is rounded; else the answer.</param>

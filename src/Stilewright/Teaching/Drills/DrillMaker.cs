@@ -1,3 +1,4 @@
+using System.Globalization;
 using Fractions;
 using Stilewright.Measure;
 
@@ -10,12 +11,16 @@ namespace Stilewright.Teaching.Drills;
 /// </remarks>
 public static class DrillMaker
 {
-    /// <summary>The length of the rules that are read: 6 in or 150 mm.</summary>
-    public static Length RuleLength(LengthUnit unit) => unit == LengthUnit.Inch ? Length.FromInches(6) : Length.FromMillimetres(150);
+    private const int RuleInches = 4;
+    private const int RuleCentimetres = 10;
+
+    /// <summary>The length of the rules that are read: 4 in or 100 mm.</summary>
+    public static Length RuleLength(LengthUnit unit) => unit == LengthUnit.Inch ? Length.FromInches(RuleInches) : Length.FromMillimetres(10 * RuleCentimetres);
 
     // Sets the rows of drills apart from those of worksheets.
     private const ulong Branch = 0xD;
     private const int MostDraws = 200;
+    private const int MostInches = 12;
 
     private static readonly Length HalfMillimetre = Length.FromMillimetres(new(1, 2));
     private static readonly Length ThirtySecond = Length.FromInches(new(1, 32));
@@ -53,7 +58,7 @@ public static class DrillMaker
     {
         private readonly LengthFormat format = new(settings.Unit, 64);
         private bool IsInch => settings.Unit == LengthUnit.Inch;
-        private int MostWhole => IsInch ? 12 : 400;
+        private int MostWhole => IsInch ? MostInches : 400;
 
         public DrillItem Draw(DrillKind kind, int number, int index) => kind switch
         {
@@ -71,43 +76,49 @@ public static class DrillMaker
         {
             // Between numbers: a pointer at a number asks nothing.
             var perNumber = IsInch ? settings.Finest : 10 * settings.Finest;
-            var (whole, marks) = (random.Below(IsInch ? 6 : 15), random.Between(1, perNumber - 1));
+            var (whole, marks) = (random.Below(IsInch ? RuleInches : RuleCentimetres), random.Between(1, perNumber - 1));
             var step = settings.Step;
-            Length At(int tens, Length past) => step * perNumber * tens + past;
-            var answer = At(whole, step * marks);
-            return Item(number, DrillKind.ReadRule, "", answer,
-                (SlipKind.OtherMarks, At(whole, step * marks * 2)), (SlipKind.OtherMarks, At(whole, step * marks / 2)),
-                (SlipKind.FromTheOtherSide, At(whole, step * (perNumber - marks)))) with { RuleStep = step };
+            Length At(Length past) => step * perNumber * whole + past;
+            return Item(number, DrillKind.ReadRule, "", At(step * marks),
+                [
+                    .. 2 * marks < perNumber ? [Told(SlipKind.OtherMarks, At(step * marks * 2))] : Array.Empty<Slip>(), Told(SlipKind.OtherMarks, At(step * marks / 2)),
+                    Told(SlipKind.FromTheOtherSide, At(step * (perNumber - marks))),
+                ]) with { RuleStep = step };
         }
 
         private DrillItem Sum(int number)
         {
-            var (one, other) = (Draw(settings.Finest, 1), Draw(settings.Finest, 0));
+            var (one, other) = (Draw(1), Draw(0));
             while (one.Bottom == other.Bottom && settings.Finest > 2)
-                other = Draw(settings.Finest, 0);
+                other = Draw(0);
             var wholes = one.Whole + other.Whole;
-            return Item(number, DrillKind.Add, $"{Print(one)} + {Print(other)}", Of(one.Value + other.Value), FractionSlips(
-                (SlipKind.TopsAndBottoms, wholes + new Fraction(one.Top + other.Top, one.Bottom + other.Bottom)),
-                (SlipKind.NoCommonDenominator, wholes + new Fraction(one.Top + other.Top, Math.Max(one.Bottom, other.Bottom))),
-                (SlipKind.WholesOnly, wholes + one.Fraction)));
+            return Item(number, DrillKind.Add, $"{Print(one)} + {Print(other)}", Of(one.Value + other.Value), AreFractions(one, other)
+                ?
+                [
+                    Written(SlipKind.TopsAndBottoms, wholes, one.Top + other.Top, one.Bottom + other.Bottom),
+                    Written(SlipKind.NoCommonDenominator, wholes, one.Top + other.Top, Math.Max(one.Bottom, other.Bottom)),
+                    Written(SlipKind.WholesOnly, wholes, one.Top, one.Bottom),
+                ]
+                : []);
         }
 
         private DrillItem Difference(int number, bool mustBorrow)
         {
             Mixed one, other;
             do
-                (one, other) = (Draw(settings.Finest, 2), Draw(settings.Finest, 0));
-            while (one.Whole <= other.Whole || one.Fraction < other.Fraction != mustBorrow && settings.Finest > 2);
+                (one, other) = (Draw(2), Draw(0));
+            while (one.Whole <= other.Whole || one.Fraction < other.Fraction != mustBorrow && settings.Finest > 1);
             var wholes = one.Whole - other.Whole;
-            List<(SlipKind, Fraction)> slips =
+            var answer = Of(one.Value - other.Value);
+            var smaller = Told(SlipKind.SmallerFromLarger, Of(wholes + (one.Fraction - other.Fraction).Abs()));
+            return Item(number, DrillKind.Subtract, $"{Print(one)} − {Print(other)}", answer, !IsInch ? [] : !AreFractions(one, other) ? [smaller] :
             [
-                (SlipKind.SmallerFromLarger, wholes + (one.Fraction - other.Fraction).Abs()),
-                (SlipKind.NoCommonDenominator, wholes + new Fraction(Math.Abs(one.Top - other.Top), Math.Max(one.Bottom, other.Bottom))),
-                (SlipKind.WholesOnly, wholes + one.Fraction),
-            ];
-            if (one.Bottom != other.Bottom)
-                slips.Insert(0, (SlipKind.TopsAndBottoms, wholes + new Fraction(Math.Abs(one.Top - other.Top), Math.Abs(one.Bottom - other.Bottom))));
-            return Item(number, DrillKind.Subtract, $"{Print(one)} − {Print(other)}", Of(one.Value - other.Value), FractionSlips([.. slips]));
+                smaller,
+                .. one.Bottom == other.Bottom ? Array.Empty<Slip>()
+                    : [Written(SlipKind.TopsAndBottoms, wholes, Math.Abs(one.Top - other.Top), Math.Abs(one.Bottom - other.Bottom))],
+                Written(SlipKind.NoCommonDenominator, wholes, Math.Abs(one.Top - other.Top), Math.Max(one.Bottom, other.Bottom)),
+                Written(SlipKind.WholesOnly, wholes, one.Top, one.Bottom),
+            ]);
         }
 
         // Of what is one step coarser than the finest, so that the half is no finer.
@@ -115,44 +126,56 @@ public static class DrillMaker
         {
             Mixed whole;
             do
-                whole = settings.Finest > 2 ? Draw(settings.Finest / 2, 1) : new(random.Between(1, MostWhole), 0, 1);
+                whole = settings.Finest > 2 ? Draw(1, settings.Finest / 2) : new(random.Between(1, MostWhole), 0, 1);
             while (int.IsOddInteger(whole.Whole) != (isOdd && settings.Finest > 1));
-            return Item(number, DrillKind.Halve, $"half of {Print(whole)}", Of(whole.Value / 2), FractionSlips(
-                (SlipKind.WrongWay, new Fraction(whole.Whole, 2) + 2 * whole.Fraction),
-                (SlipKind.FractionLeft, new Fraction(whole.Whole, 2) + whole.Fraction)));
+            return Item(number, DrillKind.Halve, $"half of {Print(whole)}", Of(whole.Value / 2), AreFractions(whole)
+                ?
+                [
+                    Told(SlipKind.WrongWay, Of(new Fraction(whole.Whole, 2) + 2 * whole.Fraction)),
+                    Told(SlipKind.FractionLeft, Of(new Fraction(whole.Whole, 2) + whole.Fraction)),
+                ]
+                : []);
         }
 
         private DrillItem Twice(int number)
         {
-            var whole = Draw(settings.Finest, 0);
-            return Item(number, DrillKind.Double, $"twice {Print(whole)}", Of(2 * whole.Value), FractionSlips(
-                (SlipKind.WrongWay, 2 * whole.Whole + whole.Fraction / 2),
-                (SlipKind.FractionLeft, 2 * whole.Whole + whole.Fraction)));
+            var whole = Draw(0);
+            return Item(number, DrillKind.Double, $"twice {Print(whole)}", Of(2 * whole.Value), AreFractions(whole)
+                ?
+                [
+                    Written(SlipKind.WrongWay, 2 * whole.Whole, whole.Top, 2 * whole.Bottom),
+                    Written(SlipKind.FractionLeft, 2 * whole.Whole, whole.Top, whole.Bottom),
+                ]
+                : []);
         }
 
         private DrillItem ToMillimetres(int number)
         {
-            var finest = IsInch ? settings.Finest : 16;
-            var inches = Draw(finest, 0).Value;
-            var exact = Length.FromInches(inches);
-            return new(number, DrillKind.InchToMillimetre, $"{new LengthFormat(LengthUnit.Inch, 64).PrintWithUnit(exact)} in millimetres",
+            var sixteenths = random.Between(1, MostInches * ConversionFinest);
+            var exact = Length.FromInches(new(sixteenths, ConversionFinest));
+            var slip = Length.FromMillimetres(exact.Inches * 25).OnStep(HalfMillimetre, StepDirection.Nearest);
+            return new(number, DrillKind.InchToMillimetre, new LengthFormat(LengthUnit.Inch, 64).PrintWithUnit(exact),
                 exact.OnStep(HalfMillimetre, StepDirection.Nearest), LengthUnit.Millimetre, exact, HalfMillimetre / 2,
-                Slips(exact, HalfMillimetre / 2, [(SlipKind.RoundInch, Length.FromMillimetres(inches * 25).OnStep(HalfMillimetre, StepDirection.Nearest))]));
+                Showing(exact, HalfMillimetre / 2, new Slip(SlipKind.RoundInch, slip, LengthFormat.MillimetresToTenth.Print(slip))));
         }
 
         private DrillItem ToInches(int number)
         {
             var millimetres = random.Between(12, 300);
             var exact = Length.FromMillimetres(millimetres);
-            return new(number, DrillKind.MillimetreToInch, $"{LengthFormat.MillimetresToTenth.PrintWithUnit(exact)} in inches",
+            var slip = Length.FromInches(new(millimetres, 25)).OnStep(ThirtySecond, StepDirection.Nearest);
+            return new(number, DrillKind.MillimetreToInch, LengthFormat.MillimetresToTenth.PrintWithUnit(exact),
                 exact.OnStep(ThirtySecond, StepDirection.Nearest), LengthUnit.Inch, exact, ThirtySecond / 2,
-                Slips(exact, ThirtySecond / 2, [(SlipKind.RoundInch, Length.FromInches(new(millimetres, 25)).OnStep(ThirtySecond, StepDirection.Nearest))]));
+                Showing(exact, ThirtySecond / 2, new Slip(SlipKind.RoundInch, slip, LengthFormat.InchesTo32.Print(slip))));
         }
 
-        private Mixed Draw(int finest, int leastWhole)
+        // Of the inches that are turned into millimetres.
+        private int ConversionFinest => IsInch ? settings.Finest : 16;
+
+        private Mixed Draw(int leastWhole, int? finest = null)
         {
-            var bottom = finest;
-            while (bottom > 2 && random.Below(3) == 0)
+            var bottom = finest ?? settings.Finest;
+            while (bottom > (settings.Finest == 2 ? 1 : 2) && random.Below(3) == 0)
                 bottom /= 2;
             return bottom == 1 ? new(random.Between(Math.Max(leastWhole, 1), MostWhole), 0, 1)
                 : new(random.Between(leastWhole, MostWhole), 2 * random.Below(bottom / 2) + 1, bottom);
@@ -163,13 +186,27 @@ public static class DrillMaker
         private string Print(Mixed value) => format.Print(Of(value.Value));
 
         // Millimetres are written with a decimal, where the slips of fractions do not happen.
-        private (SlipKind, Length)[] FractionSlips(params (SlipKind Kind, Fraction Value)[] slips) =>
-            IsInch ? [.. slips.Select(slip => (slip.Kind, Of(slip.Value)))] : [];
+        private bool AreFractions(params ReadOnlySpan<Mixed> numbers)
+        {
+            foreach (var number in numbers)
+            {
+                if (!IsInch || number.Top == 0)
+                    return false;
+            }
 
-        private DrillItem Item(int number, DrillKind kind, string question, Length answer, params (SlipKind, Length)[] slips) =>
-            new(number, kind, question, answer, settings.Unit, answer, default, Slips(answer, default, slips));
+            return true;
+        }
 
-        private static Slip[] Slips(Length answer, Length tolerance, (SlipKind Kind, Length Answer)[] slips) =>
-            [.. slips.Where(slip => slip.Answer.IsPositive && Length.Abs(slip.Answer - answer) > tolerance).DistinctBy(slip => slip.Answer).Select(slip => new Slip(slip.Kind, slip.Answer))];
+        private Slip Told(SlipKind kind, Length answer) => new(kind, answer, format.Print(answer));
+
+        private Slip Written(SlipKind kind, int whole, int top, int bottom) => new(kind, Of(whole + new Fraction(top, bottom)),
+            string.Create(CultureInfo.InvariantCulture, $"{(top == 0 || whole != 0 ? $"{whole}" : "")}{(top == 0 ? "" : $"{(whole == 0 ? "" : " ")}{top}/{bottom}")}"));
+
+        private DrillItem Item(int number, DrillKind kind, string question, Length answer, params Slip[] slips) =>
+            new(number, kind, question, answer, settings.Unit, answer, default, Showing(answer, default, slips));
+
+        // A slip that gives a right answer cannot be told from it.
+        private static Slip[] Showing(Length exact, Length tolerance, params Slip[] slips) =>
+            [.. slips.Where(slip => slip.Answer.IsPositive && Length.Abs(slip.Answer - exact) > tolerance).DistinctBy(slip => slip.Answer)];
     }
 }

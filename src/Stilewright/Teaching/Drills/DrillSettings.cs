@@ -9,7 +9,7 @@ public sealed record DrillSettings
     public const int MostOfKind = 40;
 
     /// <exception cref="ArgumentException">There is no such fineness in that unit, no kind, one kind twice, or too few or too many items.</exception>
-    public DrillSettings(LengthUnit unit, int finest, IReadOnlyList<DrillKind> kinds, int eachCount = 6)
+    public DrillSettings(LengthUnit unit, int finest, IReadOnlyList<DrillKind> kinds, int eachCount = 4)
     {
         ArgumentNullException.ThrowIfNull(kinds);
         if (!FinestOf(unit).Contains(finest))

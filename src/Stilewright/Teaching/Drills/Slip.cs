@@ -39,7 +39,8 @@ public enum SlipKind
 }
 
 /// <summary>What a slip would have given for one item.</summary>
-public sealed record Slip(SlipKind Kind, Length Answer)
+/// <param name="Written">As a person who slips so would write it, such as <c>13 2/12</c>.</param>
+public sealed record Slip(SlipKind Kind, Length Answer, string Written)
 {
     /// <summary>What went wrong and what to do, in one sentence.</summary>
     public string Advice => Kind switch

@@ -86,6 +86,6 @@ public sealed partial class Worksheet
 
     /// <summary>The letter of the line that finds a quantity; null where none does.</summary>
     public string? LetterOf(Worked quantity) =>
-        quantity is not Named named || Lines.FirstOrDefault(line => line.Quantities.Contains(named)) is not { } found ? null
+        WorksheetMaker.Shown(quantity) is not Named named || Lines.FirstOrDefault(line => line.Quantities.Contains(named)) is not { } found ? null
         : found.Letter.Length > 0 ? found.Letter : LetterOf(found.Expression);
 }

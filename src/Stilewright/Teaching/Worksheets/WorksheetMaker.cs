@@ -45,7 +45,7 @@ public static class WorksheetMaker
     }
 
     // A step to the cutting measure that moves nothing is not told, so a maker's own figures are not put on it either.
-    private static Worked Shown(Worked quantity) =>
+    internal static Worked Shown(Worked quantity) =>
         quantity.Rewrite(node => node is Stepped { Moves: false } stepped ? Shown(stepped.Inner) : null);
 
     // Steps of the kinds asked, and whatever stands between two of them, in an order in which they can be worked.
@@ -101,7 +101,7 @@ public static class WorksheetMaker
         [
             .. leaf.Parts.Where(part => part.Quantities.Any(quantity => line.Quantities.Contains(Shown(quantity)))).Select(part => part.Name).Distinct(),
         ];
-        return parts.Length == 0 ? line : line with { Label = $"{line.Label} ({string.Join(", ", parts)})" };
+        return parts.Length == 0 ? line : line with { Label = $"{line.Label} ({string.Join(" / ", parts)})" };
     }
 
     private static List<LinePiece> Pieces(Named step, string letter, BlankStyle style, Dictionary<Worked, string> letters)
