@@ -192,7 +192,9 @@ public sealed class DimensionPlacer(Scale scale, LengthFormat format, TextStyle 
         strokes.Add(Outline.Line(axis.At(text.Span.From, line), axis.At(text.Span.To, line)));
         if (text.Strip is { } strip)
         {
-            var nearest = Math.Clamp(text.Middle, text.At - text.Line.Width / 2 + Air / 2, text.At + text.Line.Width / 2 - Air / 2);
+            // A text as narrow as one letter is met in its middle.
+            var play = Math.Max(0, (text.Line.Width - Air) / 2);
+            var nearest = Math.Clamp(text.Middle, text.At - play, text.At + play);
             strokes.Add(Outline.Through(false, axis.At(text.Middle, line), axis.At(text.Middle, strip), axis.At(nearest, text.Out - 0.3)));
         }
 

@@ -26,17 +26,29 @@ internal static class WorksheetStrips
     /// <param name="height">Of a sheet's print.</param>
     public static IEnumerable<Strip> Of(Worksheet sheet, double width, double height)
     {
+        // Every height that is tried asks for the same scales.
+        Dictionary<Scale, Scene> fronts = [], leaves = [];
+        Figure[] figures =
+        [
+            new("The front over its opening", Extent(sheet).Width, Extent(sheet).Height, scale => Once(fronts, scale, WorksheetFigures.Front)),
+            new($"{(sheet.Front.Leaves.Count > 1 ? "One leaf" : "The leaf")}, seen from the front", sheet.Leaf.Width.Length, sheet.Leaf.Height.Length,
+                scale => Once(leaves, scale, WorksheetFigures.Leaf)),
+        ];
+        Strip[] lines = [.. sheet.Lines.SelectMany(line => Line(line, sheet.Format, width))];
         foreach (var drawing in DrawingHeights)
         {
-            Strip[] strips = [.. Lay(sheet, width, drawing)];
+            Strip[] strips = [.. Lay(sheet, width, drawing, figures, lines)];
             if (strips.Sum(strip => strip.SpaceBefore + strip.Height) <= height)
                 return strips;
         }
 
-        return Lay(sheet, width, UsualDrawing);
+        return Lay(sheet, width, UsualDrawing, figures, lines);
+
+        Scene Once(Dictionary<Scale, Scene> drawn, Scale scale, Func<Worksheet, Scale, Scene> draw) =>
+            drawn.TryGetValue(scale, out var scene) ? scene : drawn[scale] = draw(sheet, scale);
     }
 
-    private static IEnumerable<Strip> Lay(Worksheet sheet, double width, double drawing)
+    private static IEnumerable<Strip> Lay(Worksheet sheet, double width, double drawing, Figure[] figures, Strip[] lines)
     {
         var bench = string.Create(CultureInfo.InvariantCulture, $"Bench {sheet.Bench}");
         var what = sheet.Seed is null ? $"leaf {sheet.Leaf.Label}" : $"level {sheet.Level.Number.ToString(CultureInfo.InvariantCulture)}, {Lower(sheet.Level.Name)}";
@@ -45,14 +57,9 @@ internal static class WorksheetStrips
             .. SheetTop.Of($"{bench}: {what}", string.Create(CultureInfo.InvariantCulture, $"of {sheet.Marks}"), width, new Bookmark(bench, 1)),
             .. Prose.Paragraph(sheet.Problem, width, new TextStyle(4), above: 3),
             .. Prose.Paragraph(Task(sheet.Level.Style), width, above: 1),
-            .. FigureStrips.Beside(
-                [
-                    new("The front over its opening", Extent(sheet).Width, Extent(sheet).Height, scale => WorksheetFigures.Front(sheet, scale)),
-                    new($"{(sheet.Front.Leaves.Count > 1 ? "One leaf" : "The leaf")}, seen from the front", sheet.Leaf.Width.Length, sheet.Leaf.Height.Length, scale => WorksheetFigures.Leaf(sheet, scale)),
-                ],
-                sheet.Format.Unit, width, drawing),
+            .. FigureStrips.Beside(figures, sheet.Format.Unit, width, drawing),
             .. Prose.First(Prose.Led("Given", string.Join("; ", sheet.Givens.Select(given => $"{given.Label} {WorkedText.Figure(given.Quantity, sheet.Format)}")) + ".", Words, width), 4),
-            .. sheet.Lines.SelectMany(line => Line(line, sheet.Format, width)),
+            .. lines,
         ];
     }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Fractions;
 using Stilewright.Measure;
 
@@ -199,8 +198,18 @@ public static class DrillMaker
 
         private Slip Told(SlipKind kind, Length answer) => new(kind, answer, format.Print(answer));
 
-        private Slip Written(SlipKind kind, int whole, int top, int bottom) => new(kind, Of(whole + new Fraction(top, bottom)),
-            string.Create(CultureInfo.InvariantCulture, $"{(top == 0 || whole != 0 ? $"{whole}" : "")}{(top == 0 ? "" : $"{(whole == 0 ? "" : " ")}{top}/{bottom}")}"));
+        // Not in lowest terms, which a slip does not bring about by itself.
+        private Slip Written(SlipKind kind, int whole, int top, int bottom)
+        {
+            (whole, top) = (whole + top / bottom, top % bottom);
+            var words = (whole, top) switch
+            {
+                (_, 0) => $"{whole}",
+                (0, _) => $"{top}/{bottom}",
+                _ => $"{whole} {top}/{bottom}",
+            };
+            return new(kind, Of(whole + new Fraction(top, bottom)), words);
+        }
 
         private DrillItem Item(int number, DrillKind kind, string question, Length answer, params Slip[] slips) =>
             new(number, kind, question, answer, settings.Unit, answer, default, Showing(answer, default, slips));
