@@ -13,6 +13,16 @@ public sealed class DimensionPlacerTests
     private const int Sixteenths = 16;
 
     [Fact]
+    public void A_letter_narrower_than_the_air_round_it_is_tied_to_its_distance()
+    {
+        // Too short for its letter, which goes further out with a leader.
+        Span span = new(20, 20.4, Of(1)) { Letter = "i" };
+        var mark = Assert.Single(new DimensionPlacer(Scale.FullSize, LengthFormat.InchesTo32, TextStyle.Figure).Place(new(0, 0, 40, 40), [new(Side.Bottom, [span])]).Marks);
+        Assert.Equal("i", mark.Text.Line.Text);
+        Assert.Contains(mark.Strokes, stroke => stroke.Segments.Count == 2);
+    }
+
+    [Fact]
     public void Dimensions_of_any_rows_are_readable_and_true() => Gen.Int.Sample(
         seed =>
         {

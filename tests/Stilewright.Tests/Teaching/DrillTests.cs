@@ -19,7 +19,7 @@ public class DrillTests
 
     /// <summary>Answers are worked out again from the printed question in decimals, which hold halves down to 1/32 and 25.4 exactly.</summary>
     [Fact]
-    public void AnswersAreRight() => AnyDrill.Sample(drill =>
+    public void Answers_are_right() => AnyDrill.Sample(drill =>
     {
         foreach (var item in drill.Items)
         {
@@ -45,7 +45,7 @@ public class DrillTests
     });
 
     [Fact]
-    public void NoSlipIsRightAndEachIsTold() => AnyDrill.Sample(drill =>
+    public void No_slip_is_right_and_each_is_told() => AnyDrill.Sample(drill =>
     {
         foreach (var item in drill.Items)
         {
@@ -60,7 +60,7 @@ public class DrillTests
 
     /// <summary>The slips are worked out again as NCEE 2010-4039, recommendation 3, describes them.</summary>
     [Fact]
-    public void SlipsAreThoseDescribed() => AnyDrill.Where(drill => drill.Settings.Unit == LengthUnit.Inch).Sample(drill =>
+    public void Slips_are_those_described() => AnyDrill.Where(drill => drill.Settings.Unit == LengthUnit.Inch).Sample(drill =>
     {
         foreach (var item in drill.Items.Where(item => item.Kind is DrillKind.Add))
         {
@@ -79,7 +79,7 @@ public class DrillTests
     });
 
     [Fact]
-    public void HardCasesOccur() => AnyDrill.Where(drill => drill.Settings is { Unit: LengthUnit.Inch, Finest: > 2 }).Sample(drill =>
+    public void Hard_cases_occur() => AnyDrill.Where(drill => drill.Settings is { Unit: LengthUnit.Inch, Finest: > 2 }).Sample(drill =>
     {
         Assert.All(drill.Items.Where(item => item.Kind == DrillKind.Add), item =>
             Assert.NotEqual(Split(item.Question.Split(" + ")[0]).Bottom, Split(item.Question.Split(" + ")[1]).Bottom));
@@ -89,12 +89,12 @@ public class DrillTests
     });
 
     [Fact]
-    public void NothingIsFinerThanAsked() => AnyDrill.Sample(drill => Assert.All(
+    public void Nothing_is_finer_than_asked() => AnyDrill.Sample(drill => Assert.All(
         drill.Items.Where(item => item.Kind is not (DrillKind.InchToMillimetre or DrillKind.MillimetreToInch or DrillKind.Halve)),
         item => Assert.True((item.Answer / drill.Settings.Step).Reduce().Denominator.IsOne)));
 
     [Fact]
-    public void RulesArePointedAtBetweenNumbersAndWithinTheirLength() => AnyDrill.Sample(drill => Assert.All(drill.Items.Where(item => item.Kind == DrillKind.ReadRule), item =>
+    public void Rules_are_pointed_at_between_numbers_and_within_their_length() => AnyDrill.Sample(drill => Assert.All(drill.Items.Where(item => item.Kind == DrillKind.ReadRule), item =>
     {
         Assert.InRange(item.Answer.Inches, 0, DrillMaker.RuleLength(drill.Settings.Unit).Inches);
         Assert.NotEqual(0m, In(item.Answer, drill.Settings.Unit) % (drill.Settings.Unit == LengthUnit.Inch ? 1 : 10));
@@ -104,7 +104,7 @@ public class DrillTests
     [Theory]
     [InlineData(DrillKind.InchToMillimetre)]
     [InlineData(DrillKind.MillimetreToInch)]
-    public void ConversionsAreRightWithinTheToleranceAlone(DrillKind kind)
+    public void Conversions_are_right_within_the_tolerance_alone(DrillKind kind)
     {
         var drill = DrillMaker.Of(new(LengthUnit.Inch, 16, [kind], 10), 4, 1);
         foreach (var item in drill.Items)
@@ -121,7 +121,7 @@ public class DrillTests
     }
 
     [Fact]
-    public void TheSameSeedAndBenchRepeatADrill()
+    public void The_same_seed_and_bench_repeat_a_drill()
     {
         var settings = new DrillSettings(LengthUnit.Inch, 16, AllKinds, 6);
         Assert.Equal(Told(DrillMaker.Of(settings, 5, 3)), Told(DrillMaker.Of(settings, 5, 3)));
@@ -133,12 +133,12 @@ public class DrillTests
     }
 
     [Fact]
-    public void AKindIsTheSameWhateverStandsBesideIt() => Assert.Equal(
+    public void A_kind_is_the_same_whatever_stands_beside_it() => Assert.Equal(
         DrillMaker.Of(new(LengthUnit.Inch, 8, [DrillKind.Halve], 3), 5, 3).Items.Select(item => item.Question),
         DrillMaker.Of(new(LengthUnit.Inch, 8, AllKinds, 3), 5, 3).Items.Where(item => item.Kind == DrillKind.Halve).Select(item => item.Question));
 
     [Fact]
-    public void WhatCannotBeReadIsTold()
+    public void What_cannot_be_read_is_told()
     {
         var drill = DrillMaker.Of(new(LengthUnit.Inch, 8, [DrillKind.Add], 2), 5, 3);
         var marked = drill.Mark(new Dictionary<int, string> { [1] = "three" });
@@ -149,7 +149,7 @@ public class DrillTests
     }
 
     [Fact]
-    public void SettingsAreHeldToWhatThereIs()
+    public void Settings_are_held_to_what_there_is()
     {
         Assert.Throws<ArgumentException>(() => new DrillSettings(LengthUnit.Inch, 3, AllKinds));
         Assert.Throws<ArgumentException>(() => new DrillSettings(LengthUnit.Millimetre, 4, AllKinds));

@@ -7,7 +7,7 @@ public class SplitMix64Tests
 {
     /// <summary>Published check values: Rosetta Code, "Pseudo-random numbers/Splitmix64", for the seed 1234567.</summary>
     [Fact]
-    public void GivesThePublishedRow()
+    public void Gives_the_published_row()
     {
         var random = new SplitMix64(1234567);
         Assert.Equal(
@@ -16,7 +16,7 @@ public class SplitMix64Tests
     }
 
     [Fact]
-    public void StaysWithinItsBounds() => Gen.Select(Gen.ULong, Gen.Int[1, 1000]).Sample((seed, bound) =>
+    public void Stays_within_its_bounds() => Gen.Select(Gen.ULong, Gen.Int[1, 1000]).Sample((seed, bound) =>
     {
         var random = new SplitMix64(seed);
         for (var i = 0; i < 20; i++)
@@ -24,7 +24,7 @@ public class SplitMix64Tests
     });
 
     [Fact]
-    public void EveryNumberComesAboutAsOften()
+    public void Every_number_comes_about_as_often()
     {
         var random = new SplitMix64(1);
         var counts = new int[7];
@@ -35,7 +35,7 @@ public class SplitMix64Tests
     }
 
     [Fact]
-    public void BranchesOfOneSeedDiffer()
+    public void Branches_of_one_seed_differ()
     {
         var rows = from level in Enumerable.Range(1, 6) from bench in Enumerable.Range(1, 60) select SplitMix64.Of(7, (ulong)level, (ulong)bench).Next();
         Assert.Equal(360, rows.Distinct().Count());
@@ -44,5 +44,5 @@ public class SplitMix64Tests
     [Theory]
     [InlineData(0)]
     [InlineData(-1)]
-    public void RefusesABoundThatLeavesNothing(int bound) => Assert.Throws<ArgumentOutOfRangeException>(() => new SplitMix64(1).Below(bound));
+    public void Refuses_a_bound_that_leaves_nothing(int bound) => Assert.Throws<ArgumentOutOfRangeException>(() => new SplitMix64(1).Below(bound));
 }

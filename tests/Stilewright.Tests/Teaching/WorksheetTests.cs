@@ -41,11 +41,11 @@ public class WorksheetTests
     ];
 
     [Fact]
-    public void TheHandExampleComesOut() => Assert.Equal(HandResults,
+    public void The_hand_example_comes_out() => Assert.Equal(HandResults,
         ByHand(BlankStyle.Results).Blanks.Select(blank => (blank.Id, blank.Label, LengthFormat.InchesTo32.Print(blank.Quantity.Length))));
 
     [Fact]
-    public void LinesAreBlankAsTheLevelSays()
+    public void Lines_are_blank_as_the_level_says()
     {
         Assert.Equal("(a) − 1/8) ÷ 2 = [c]", Words(ByHand(BlankStyle.Results), "c")[1..]);
         Assert.Equal("(c) − 2 × 2 1/4 + 2 × 3/8 = [d]", Words(ByHand(BlankStyle.Results), "d"));
@@ -65,7 +65,7 @@ public class WorksheetTests
     }
 
     [Fact]
-    public void GivensAreToldOnceAndNothingAskedIsAmongThem()
+    public void Givens_are_told_once_and_nothing_asked_is_among_them()
     {
         var sheet = ByHand(BlankStyle.Results);
         Assert.Equal(
@@ -77,7 +77,7 @@ public class WorksheetTests
     }
 
     [Fact]
-    public void ASlipIsFollowedThrough()
+    public void A_slip_is_followed_through()
     {
         var sheet = ByHand(BlankStyle.Results);
         // The gap is added instead of taken off: 13 1/8; the rail then rightly 9 3/8, the clear width kept at the right 8 1/2, the panel wrong.
@@ -94,7 +94,7 @@ public class WorksheetTests
     }
 
     [Fact]
-    public void TextThatIsNoLengthIsToldWithTheFixAndStopsNothing()
+    public void Text_that_is_no_length_is_told_with_the_fix_and_stops_nothing()
     {
         var marked = ByHand(BlankStyle.Results).Mark(new Dictionary<string, string> { ["a"] = "26 1/", ["c"] = "13", ["d"] = " " });
         Assert.Equal(BlankOutcome.Unreadable, marked.Lines[0].Blanks[0].Outcome);
@@ -106,11 +106,11 @@ public class WorksheetTests
     }
 
     [Fact]
-    public void AnswersMayBeInTheOtherUnit() =>
+    public void Answers_may_be_in_the_other_unit() =>
         Assert.Equal(BlankOutcome.Right, ByHand(BlankStyle.Results).Mark(new Dictionary<string, string> { ["c"] = "330.2 mm" }).Lines[2].Blanks[0].Outcome);
 
     [Fact]
-    public void AllRightIsFullMarks() => AnySheet.Sample(drawn =>
+    public void All_right_is_full_marks() => AnySheet.Sample(drawn =>
     {
         foreach (var style in Enum.GetValues<BlankStyle>())
         {
@@ -123,7 +123,7 @@ public class WorksheetTests
     }, iter: 40);
 
     [Fact]
-    public void ASlipInAnyResultCostsOneMark() => Gen.Select(AnySheet, Gen.Int[1, 15]).Sample((drawn, slip) =>
+    public void A_slip_in_any_result_costs_one_mark() => Gen.Select(AnySheet, Gen.Int[1, 15]).Sample((drawn, slip) =>
     {
         foreach (var style in Enum.GetValues<BlankStyle>())
         {
@@ -140,7 +140,7 @@ public class WorksheetTests
     }, iter: 25);
 
     [Fact]
-    public void AFigureInAWrongPlaceCostsOneMark() => Gen.Select(AnySheet, Gen.Int[1, 15]).Sample((drawn, slip) =>
+    public void A_figure_in_a_wrong_place_costs_one_mark() => Gen.Select(AnySheet, Gen.Int[1, 15]).Sample((drawn, slip) =>
     {
         var sheet = Draw(drawn.Level.WithBlanks(BlankStyle.Figures), drawn.Seed, drawn.Skip);
         var printed = Draw(drawn.Level.WithBlanks(BlankStyle.Results), drawn.Seed, drawn.Skip);
@@ -156,7 +156,7 @@ public class WorksheetTests
     }, iter: 25);
 
     [Fact]
-    public void TwoSlipsCostTwoMarks() => AnySheet.Sample(drawn =>
+    public void Two_slips_cost_two_marks() => AnySheet.Sample(drawn =>
     {
         var sheet = Draw(drawn.Level.WithBlanks(BlankStyle.Results), drawn.Seed, drawn.Skip);
         var letters = sheet.Blanks.Select(blank => blank.Id).ToArray();
@@ -165,7 +165,7 @@ public class WorksheetTests
     }, iter: 25);
 
     [Fact]
-    public void EveryDrawKeepsToItsLimits() => AnySheet.Sample(drawn =>
+    public void Every_draw_keeps_to_its_limits() => AnySheet.Sample(drawn =>
     {
         var sheet = Draw(drawn.Level, drawn.Seed, drawn.Skip);
         var limits = drawn.Level.Limits;
@@ -185,7 +185,7 @@ public class WorksheetTests
     }, iter: 60);
 
     [Fact]
-    public void FeaturesAndReadingsCanBeChosen()
+    public void Features_and_readings_can_be_chosen()
     {
         var level = Levels.Inch[1].With([ProblemFeature.Inset, ProblemFeature.Arch]).WithReadings(Length.FromInches(new(1, 16)));
         Assert.Equal("inset, arch, readings 1/16", level.Changed);
@@ -202,7 +202,7 @@ public class WorksheetTests
     }
 
     [Fact]
-    public void BenchesOfOneSeedDifferAndASeedRepeatsThem()
+    public void Benches_of_one_seed_differ_and_a_seed_repeats_them()
     {
         foreach (var level in Levels.Inch.Concat(Levels.Millimetre))
         {
@@ -219,11 +219,11 @@ public class WorksheetTests
     [Theory]
     [InlineData(1, "One door closes an opening 14 × 30, width × height. It laps over the frame.")]
     [InlineData(3, "A pair of doors closes an opening 20 1/4 × 28 1/4, width × height. They lap over the frame.")]
-    public void ASeedGivesTheSameSheetForEver(int level, string problem) =>
+    public void A_seed_gives_the_same_sheet_for_ever(int level, string problem) =>
         Assert.Equal(problem, RandomWorksheets.Of(Levels.Inch[level - 1], 7).First().Problem);
 
     [Fact]
-    public void LimitsThatNothingFitsAreTold()
+    public void Limits_that_nothing_fits_are_told()
     {
         var level = Levels.Inch[0];
         var impossible = level with { Limits = level.Limits with { Finest = 7.Inches } };
