@@ -131,7 +131,7 @@ internal static class WorksheetStrips
 
         nodes.Add(SheetTop.Line(width * WordsShare, width - marks.Width - 4, height));
         nodes.Add(Strip.Put(marks, width - marks.Width, height - marks.Height));
-        return new(height + 1, nodes);
+        return new(height + 1, nodes) { SpaceBefore = 1.5 };
     }
 
     // A piece is never broken; a line that is too long goes on below, before the sign that does not fit.
