@@ -69,10 +69,10 @@ public class DrillTests
                 continue;
             var wholes = one.Whole + other.Whole;
             var topsAndBottoms = wholes + (decimal)(one.Top + other.Top) / (one.Bottom + other.Bottom);
-            Assert.Contains(item.Slips, slip => slip.Kind == SlipKind.TopsAndBottoms && Math.Abs(In(slip.Answer, LengthUnit.Inch) - topsAndBottoms) < 1e-20m);
+            Assert.Contains(item.Slips, slip => slip.Kind == DrillSlipKind.TopsAndBottoms && Math.Abs(In(slip.Answer, LengthUnit.Inch) - topsAndBottoms) < 1e-20m);
             if (one.Bottom != other.Bottom)
             {
-                Assert.Contains(item.Slips, slip => slip.Kind == SlipKind.NoCommonDenominator
+                Assert.Contains(item.Slips, slip => slip.Kind == DrillSlipKind.NoCommonDenominator
                     && In(slip.Answer, LengthUnit.Inch) == wholes + (decimal)(one.Top + other.Top) / Math.Max(one.Bottom, other.Bottom));
             }
         }

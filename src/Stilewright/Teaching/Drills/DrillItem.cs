@@ -11,7 +11,7 @@ namespace Stilewright.Teaching.Drills;
 /// <param name="Tolerance">How far from the exact value an answer may lie: zero, or half the step that is asked for.</param>
 /// <param name="Slips">What known slips would have given; none gives the answer.</param>
 public sealed record DrillItem(
-    int Number, DrillKind Kind, string Question, Length Answer, LengthUnit AnswerUnit, Length Exact, Length Tolerance, IReadOnlyList<Slip> Slips)
+    int Number, DrillKind Kind, string Question, Length Answer, LengthUnit AnswerUnit, Length Exact, Length Tolerance, IReadOnlyList<DrillSlip> Slips)
 {
     /// <summary>The step of the rule to be read; null for other kinds.</summary>
     public Length? RuleStep { get; init; }

@@ -5,7 +5,7 @@ namespace Stilewright.Teaching.Drills;
 
 /// <summary>Draws the items of drills.</summary>
 /// <remarks>
-/// Items are drawn so that known slips (<see cref="SlipKind"/>) show: sums have unlike denominators where the fineness allows it, every other
+/// Items are drawn so that known slips (<see cref="DrillSlipKind"/>) show: sums have unlike denominators where the fineness allows it, every other
 /// difference must borrow, every other half is of an odd number. The same settings, seed and bench give the same drill on every machine.
 /// </remarks>
 public static class DrillMaker
@@ -80,8 +80,8 @@ public static class DrillMaker
             Length At(Length past) => step * perNumber * whole + past;
             return Item(number, DrillKind.ReadRule, "", At(step * marks),
                 [
-                    .. 2 * marks < perNumber ? [Told(SlipKind.OtherMarks, At(step * marks * 2))] : Array.Empty<Slip>(), Told(SlipKind.OtherMarks, At(step * marks / 2)),
-                    Told(SlipKind.FromTheOtherSide, At(step * (perNumber - marks))),
+                    .. 2 * marks < perNumber ? [Told(DrillSlipKind.OtherMarks, At(step * marks * 2))] : Array.Empty<DrillSlip>(), Told(DrillSlipKind.OtherMarks, At(step * marks / 2)),
+                    Told(DrillSlipKind.FromTheOtherSide, At(step * (perNumber - marks))),
                 ]) with { RuleStep = step };
         }
 
@@ -94,9 +94,9 @@ public static class DrillMaker
             return Item(number, DrillKind.Add, $"{Print(one)} + {Print(other)}", Of(one.Value + other.Value), AreFractions(one, other)
                 ?
                 [
-                    Written(SlipKind.TopsAndBottoms, wholes, one.Top + other.Top, one.Bottom + other.Bottom),
-                    Written(SlipKind.NoCommonDenominator, wholes, one.Top + other.Top, Math.Max(one.Bottom, other.Bottom)),
-                    Written(SlipKind.WholesOnly, wholes, one.Top, one.Bottom),
+                    Written(DrillSlipKind.TopsAndBottoms, wholes, one.Top + other.Top, one.Bottom + other.Bottom),
+                    Written(DrillSlipKind.NoCommonDenominator, wholes, one.Top + other.Top, Math.Max(one.Bottom, other.Bottom)),
+                    Written(DrillSlipKind.WholesOnly, wholes, one.Top, one.Bottom),
                 ]
                 : []);
         }
@@ -109,14 +109,14 @@ public static class DrillMaker
             while (one.Whole <= other.Whole || one.Fraction < other.Fraction != mustBorrow && settings.Finest > 1);
             var wholes = one.Whole - other.Whole;
             var answer = Of(one.Value - other.Value);
-            var smaller = Told(SlipKind.SmallerFromLarger, Of(wholes + (one.Fraction - other.Fraction).Abs()));
+            var smaller = Told(DrillSlipKind.SmallerFromLarger, Of(wholes + (one.Fraction - other.Fraction).Abs()));
             return Item(number, DrillKind.Subtract, $"{Print(one)} − {Print(other)}", answer, !IsInch ? [] : !AreFractions(one, other) ? [smaller] :
             [
                 smaller,
-                .. one.Bottom == other.Bottom ? Array.Empty<Slip>()
-                    : [Written(SlipKind.TopsAndBottoms, wholes, Math.Abs(one.Top - other.Top), Math.Abs(one.Bottom - other.Bottom))],
-                Written(SlipKind.NoCommonDenominator, wholes, Math.Abs(one.Top - other.Top), Math.Max(one.Bottom, other.Bottom)),
-                Written(SlipKind.WholesOnly, wholes, one.Top, one.Bottom),
+                .. one.Bottom == other.Bottom ? Array.Empty<DrillSlip>()
+                    : [Written(DrillSlipKind.TopsAndBottoms, wholes, Math.Abs(one.Top - other.Top), Math.Abs(one.Bottom - other.Bottom))],
+                Written(DrillSlipKind.NoCommonDenominator, wholes, Math.Abs(one.Top - other.Top), Math.Max(one.Bottom, other.Bottom)),
+                Written(DrillSlipKind.WholesOnly, wholes, one.Top, one.Bottom),
             ]);
         }
 
@@ -130,8 +130,8 @@ public static class DrillMaker
             return Item(number, DrillKind.Halve, $"half of {Print(whole)}", Of(whole.Value / 2), AreFractions(whole)
                 ?
                 [
-                    Told(SlipKind.WrongWay, Of(new Fraction(whole.Whole, 2) + 2 * whole.Fraction)),
-                    Told(SlipKind.FractionLeft, Of(new Fraction(whole.Whole, 2) + whole.Fraction)),
+                    Told(DrillSlipKind.WrongWay, Of(new Fraction(whole.Whole, 2) + 2 * whole.Fraction)),
+                    Told(DrillSlipKind.FractionLeft, Of(new Fraction(whole.Whole, 2) + whole.Fraction)),
                 ]
                 : []);
         }
@@ -142,8 +142,8 @@ public static class DrillMaker
             return Item(number, DrillKind.Double, $"twice {Print(whole)}", Of(2 * whole.Value), AreFractions(whole)
                 ?
                 [
-                    Written(SlipKind.WrongWay, 2 * whole.Whole, whole.Top, 2 * whole.Bottom),
-                    Written(SlipKind.FractionLeft, 2 * whole.Whole, whole.Top, whole.Bottom),
+                    Written(DrillSlipKind.WrongWay, 2 * whole.Whole, whole.Top, 2 * whole.Bottom),
+                    Written(DrillSlipKind.FractionLeft, 2 * whole.Whole, whole.Top, whole.Bottom),
                 ]
                 : []);
         }
@@ -155,7 +155,7 @@ public static class DrillMaker
             var slip = Length.FromMillimetres(exact.Inches * 25).OnStep(HalfMillimetre, StepDirection.Nearest);
             return new(number, DrillKind.InchToMillimetre, new LengthFormat(LengthUnit.Inch, 64).PrintWithUnit(exact),
                 exact.OnStep(HalfMillimetre, StepDirection.Nearest), LengthUnit.Millimetre, exact, HalfMillimetre / 2,
-                Showing(exact, HalfMillimetre / 2, new Slip(SlipKind.RoundInch, slip, LengthFormat.MillimetresToTenth.Print(slip))));
+                Showing(exact, HalfMillimetre / 2, new DrillSlip(DrillSlipKind.RoundInch, slip, LengthFormat.MillimetresToTenth.Print(slip))));
         }
 
         private DrillItem ToInches(int number)
@@ -165,7 +165,7 @@ public static class DrillMaker
             var slip = Length.FromInches(new(millimetres, 25)).OnStep(ThirtySecond, StepDirection.Nearest);
             return new(number, DrillKind.MillimetreToInch, LengthFormat.MillimetresToTenth.PrintWithUnit(exact),
                 exact.OnStep(ThirtySecond, StepDirection.Nearest), LengthUnit.Inch, exact, ThirtySecond / 2,
-                Showing(exact, ThirtySecond / 2, new Slip(SlipKind.RoundInch, slip, LengthFormat.InchesTo32.Print(slip))));
+                Showing(exact, ThirtySecond / 2, new DrillSlip(DrillSlipKind.RoundInch, slip, LengthFormat.InchesTo32.Print(slip))));
         }
 
         // Of the inches that are turned into millimetres.
@@ -196,10 +196,10 @@ public static class DrillMaker
             return true;
         }
 
-        private Slip Told(SlipKind kind, Length answer) => new(kind, answer, format.Print(answer));
+        private DrillSlip Told(DrillSlipKind kind, Length answer) => new(kind, answer, format.Print(answer));
 
         // Not in lowest terms, which a slip does not bring about by itself.
-        private Slip Written(SlipKind kind, int whole, int top, int bottom)
+        private DrillSlip Written(DrillSlipKind kind, int whole, int top, int bottom)
         {
             (whole, top) = (whole + top / bottom, top % bottom);
             var words = (whole, top) switch
@@ -211,11 +211,11 @@ public static class DrillMaker
             return new(kind, Of(whole + new Fraction(top, bottom)), words);
         }
 
-        private DrillItem Item(int number, DrillKind kind, string question, Length answer, params Slip[] slips) =>
+        private DrillItem Item(int number, DrillKind kind, string question, Length answer, params DrillSlip[] slips) =>
             new(number, kind, question, answer, settings.Unit, answer, default, Showing(answer, default, slips));
 
         // A slip that gives a right answer cannot be told from it.
-        private static Slip[] Showing(Length exact, Length tolerance, params Slip[] slips) =>
+        private static DrillSlip[] Showing(Length exact, Length tolerance, params DrillSlip[] slips) =>
             [.. slips.Where(slip => slip.Answer.IsPositive && Length.Abs(slip.Answer - exact) > tolerance).DistinctBy(slip => slip.Answer)];
     }
 }

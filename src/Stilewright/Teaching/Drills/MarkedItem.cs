@@ -6,4 +6,4 @@ namespace Stilewright.Teaching.Drills;
 /// <param name="IsRight">Null where nothing was written.</param>
 /// <param name="Slip">The known slip that gives the answer written; null where none does.</param>
 /// <param name="Fault">Why the text could not be read, with the fix; null where it could.</param>
-public sealed record MarkedItem(DrillItem Item, string? Text, bool? IsRight, Slip? Slip = null, string? Fault = null);
+public sealed record MarkedItem(DrillItem Item, string? Text, bool? IsRight, DrillSlip? Slip = null, string? Fault = null);

@@ -8,7 +8,7 @@ namespace Stilewright.Teaching.Drills;
 /// NCEE 2010-4039, Institute of Education Sciences, 2010, recommendation 3, on misconceptions; put into inches here. Those of halving, rules and conversion are
 /// common practice, no source.
 /// </remarks>
-public enum SlipKind
+public enum DrillSlipKind
 {
     /// <summary>Numerators and denominators taken as whole numbers by themselves: 1/2 + 1/4 = 2/6.</summary>
     TopsAndBottoms,
@@ -40,20 +40,20 @@ public enum SlipKind
 
 /// <summary>What a slip would have given for one item.</summary>
 /// <param name="Written">As a person who slips so would write it, such as <c>13 2/12</c>.</param>
-public sealed record Slip(SlipKind Kind, Length Answer, string Written)
+public sealed record DrillSlip(DrillSlipKind Kind, Length Answer, string Written)
 {
     /// <summary>What went wrong and what to do, in one sentence.</summary>
     public string Advice => Kind switch
     {
-        SlipKind.TopsAndBottoms => "Numerators and denominators were worked by themselves; bring both to one denominator and work the numerators only.",
-        SlipKind.NoCommonDenominator => "The numerators were of different denominators; bring both to the finer one first.",
-        SlipKind.WholesOnly => "Only the whole inches were worked; the fractions belong to it.",
-        SlipKind.SmallerFromLarger => "The fraction was taken off the wrong way round; borrow an inch and write it as a fraction.",
-        SlipKind.WrongWay => "The denominator went the wrong way; twice the denominator is half the size.",
-        SlipKind.FractionLeft => "The whole inches were worked and the fraction left as it was.",
-        SlipKind.OtherMarks => "The marks were counted as another size; count how many make one inch, or one centimetre.",
-        SlipKind.FromTheOtherSide => "It was read from the next number backwards; read on from the one before.",
-        SlipKind.RoundInch => "An inch was taken as 25 mm; it is 25.4 mm.",
+        DrillSlipKind.TopsAndBottoms => "Numerators and denominators were worked by themselves; bring both to one denominator and work the numerators only.",
+        DrillSlipKind.NoCommonDenominator => "The numerators were of different denominators; bring both to the finer one first.",
+        DrillSlipKind.WholesOnly => "Only the whole inches were worked; the fractions belong to it.",
+        DrillSlipKind.SmallerFromLarger => "The fraction was taken off the wrong way round; borrow an inch and write it as a fraction.",
+        DrillSlipKind.WrongWay => "The denominator went the wrong way; twice the denominator is half the size.",
+        DrillSlipKind.FractionLeft => "The whole inches were worked and the fraction left as it was.",
+        DrillSlipKind.OtherMarks => "The marks were counted as another size; count how many make one inch, or one centimetre.",
+        DrillSlipKind.FromTheOtherSide => "It was read from the next number backwards; read on from the one before.",
+        DrillSlipKind.RoundInch => "An inch was taken as 25 mm; it is 25.4 mm.",
         _ => throw new InvalidOperationException(),
     };
 }
