@@ -24,7 +24,7 @@ internal sealed class DrillCommand(Screen screen, TimeProvider clock) : Command<
             ["add"] = DrillKind.Add,
             ["subtract"] = DrillKind.Subtract,
             ["halve"] = DrillKind.Halve,
-            ["double"] = DrillKind.Double,
+            ["double"] = DrillKind.Twice,
             ["to-mm"] = DrillKind.InchToMillimetre,
             ["to-in"] = DrillKind.MillimetreToInch,
         };

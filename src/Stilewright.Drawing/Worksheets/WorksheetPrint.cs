@@ -1,7 +1,6 @@
 using System.Globalization;
 using Stilewright.Drawing.Packets;
 using Stilewright.Drawing.Writing;
-using Stilewright.Measure;
 using Stilewright.Teaching.Worksheets;
 
 namespace Stilewright.Drawing.Worksheets;

@@ -29,7 +29,7 @@ public class DrillTests
                 DrillKind.Add => Parts(item, " + ", (one, other) => one + other),
                 DrillKind.Subtract => Parts(item, " − ", (one, other) => one - other),
                 DrillKind.Halve => Read(item.Question["half of ".Length..]) / 2,
-                DrillKind.Double => Read(item.Question["twice ".Length..]) * 2,
+                DrillKind.Twice => Read(item.Question["twice ".Length..]) * 2,
                 DrillKind.InchToMillimetre => Math.Round(Read(item.Question[..^3]) * 25.4m * 2, MidpointRounding.AwayFromZero) / 2,
                 _ => Math.Round(Read(item.Question[..^3]) / 25.4m * 32, MidpointRounding.AwayFromZero) / 32,
             };

@@ -9,7 +9,7 @@ public enum DrillKind
     Add,
     Subtract,
     Halve,
-    Double,
+    Twice,
 
     /// <summary>Inches, to be told in millimetres to the nearest half.</summary>
     InchToMillimetre,

@@ -65,7 +65,7 @@ public static class DrillMaker
             DrillKind.Add => Sum(number),
             DrillKind.Subtract => Difference(number, mustBorrow: index % 2 == 0),
             DrillKind.Halve => Half(number, isOdd: index % 2 == 0),
-            DrillKind.Double => Twice(number),
+            DrillKind.Twice => Twice(number),
             DrillKind.InchToMillimetre => ToMillimetres(number),
             DrillKind.MillimetreToInch => ToInches(number),
             _ => throw new ArgumentOutOfRangeException(nameof(kind)),
@@ -139,7 +139,7 @@ public static class DrillMaker
         private DrillItem Twice(int number)
         {
             var whole = Draw(0);
-            return Item(number, DrillKind.Double, $"twice {Print(whole)}", Of(2 * whole.Value), AreFractions(whole)
+            return Item(number, DrillKind.Twice, $"twice {Print(whole)}", Of(2 * whole.Value), AreFractions(whole)
                 ?
                 [
                     Written(DrillSlipKind.WrongWay, 2 * whole.Whole, whole.Top, 2 * whole.Bottom),

@@ -12,7 +12,7 @@ public static class DrillWords
         DrillKind.Add => "Add",
         DrillKind.Subtract => "Subtract",
         DrillKind.Halve => "Halve",
-        DrillKind.Double => "Double",
+        DrillKind.Twice => "Double",
         DrillKind.InchToMillimetre => "Inches to millimetres",
         DrillKind.MillimetreToInch => "Millimetres to inches",
         _ => throw new ArgumentOutOfRangeException(nameof(kind)),

@@ -1,5 +1,3 @@
-using Stilewright.Measure;
-
 namespace Stilewright.Teaching.Drills;
 
 /// <summary>One item, marked.</summary>

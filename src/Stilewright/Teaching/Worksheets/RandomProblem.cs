@@ -1,4 +1,3 @@
-using Fractions;
 using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;
