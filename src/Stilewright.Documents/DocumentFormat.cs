@@ -1,3 +1,4 @@
+using Stilewright.Documents.Lists;
 using Stilewright.Prints;
 using Stilewright.Projects;
 using Stilewright.Shop;
@@ -16,6 +17,7 @@ public sealed record DocumentFormat(string Name, Type Root, int Version, IReadOn
     public static DocumentFormat HandedOut { get; } = new("stilewright/handed-out", typeof(HandedOut), 1, []);
     public static DocumentFormat LabelSheet { get; } = new("stilewright/label-sheet", typeof(LabelSheet), 1, []);
     public static DocumentFormat Printer { get; } = new("stilewright/printer", typeof(Printer), 1, []);
+    public static DocumentFormat MakersList { get; } = new("stilewright/makers-list", typeof(WrittenList), 1, []);
 
-    public static IReadOnlyList<DocumentFormat> All { get; } = [Course, Standard, HandedOut, LabelSheet, Printer];
+    public static IReadOnlyList<DocumentFormat> All { get; } = [Course, Standard, HandedOut, LabelSheet, Printer, MakersList];
 }

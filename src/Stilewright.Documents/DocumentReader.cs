@@ -3,6 +3,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Stilewright.Documents.Json;
+using Stilewright.Documents.Lists;
 using Stilewright.Prints;
 using Stilewright.Projects;
 using Stilewright.Shop;
@@ -79,6 +80,14 @@ public static class DocumentReader
 
     public static DocumentResult<Printer> ReadPrinter(string text, DocumentFormat? format = null) =>
         ReadPrinter(Encoding.UTF8.GetBytes(text), format);
+
+    /// <summary>Reads a maker's own cut list in JSON; <see cref="MakersListReader"/> reads CSV too.</summary>
+    /// <inheritdoc cref="ReadCourse(ReadOnlySpan{byte}, DocumentFormat?)" path="/param"/>
+    public static DocumentResult<WrittenList> ReadWrittenList(ReadOnlySpan<byte> utf8, DocumentFormat? format = null) =>
+        Read<WrittenList>(utf8, format ?? DocumentFormat.MakersList);
+
+    public static DocumentResult<WrittenList> ReadWrittenList(string text, DocumentFormat? format = null) =>
+        ReadWrittenList(Encoding.UTF8.GetBytes(text), format);
 
     /// <summary>Which format a file says it is of, or null when it is none of this program's.</summary>
     public static DocumentFormat? FormatOf(ReadOnlySpan<byte> utf8) => JsonTree.Read(WithoutMark(utf8), new())?.Find("format") is { Kind: JsonValueKind.String } name

@@ -30,6 +30,8 @@ public static class DocumentSchema
 
     public static string ForPrinter() => For(DocumentFormat.Printer, "A printer for patterns of Stilewright");
 
+    public static string ForMakersList() => For(DocumentFormat.MakersList, "A maker's cut list for Stilewright");
+
     private static string For(DocumentFormat format, string title)
     {
         Definitions definitions = new(format.Root == typeof(HouseStandard));

@@ -4,6 +4,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using Stilewright.Documents.Lists;
 using Stilewright.Documents.Shapes;
 using Stilewright.Measure;
 using Stilewright.Prints;
@@ -40,6 +41,8 @@ public static class DocumentWriter
     public static byte[] Write(LabelSheet sheet) => Write(sheet, DocumentFormat.LabelSheet);
 
     public static byte[] Write(Printer printer) => Write(printer, DocumentFormat.Printer);
+
+    public static byte[] Write(WrittenList list) => Write(list, DocumentFormat.MakersList);
 
     private static byte[] Write(object document, DocumentFormat format)
     {

@@ -16,6 +16,7 @@ public class SchemaTests
     private static readonly JsonSchema Course = JsonSchema.FromText(DocumentSchema.ForCourse());
     private static readonly JsonSchema OfLabelSheet = JsonSchema.FromText(DocumentSchema.ForLabelSheet());
     private static readonly JsonSchema OfHandedOut = JsonSchema.FromText(DocumentSchema.ForHandedOut());
+    private static readonly JsonSchema OfMakersList = JsonSchema.FromText(DocumentSchema.ForMakersList());
     private static readonly JsonSchema OfPrinter = JsonSchema.FromText(DocumentSchema.ForPrinter());
     private static readonly JsonSchema Standard = JsonSchema.FromText(DocumentSchema.ForStandard());
 
@@ -35,8 +36,12 @@ public class SchemaTests
     public void The_schema_of_printers_is_checked_in() => Files.AssertCheckedIn("docs/schema/printer.schema.json", DocumentSchema.ForPrinter());
 
     [Fact]
+    public void The_schema_of_makers_lists_is_checked_in() => Files.AssertCheckedIn("docs/schema/makers-list.schema.json", DocumentSchema.ForMakersList());
+
+    [Fact]
     public void Schemas_are_schemas()
     {
+        Assert.True(Accepts(MetaSchemas.Draft202012, DocumentSchema.ForMakersList()));
         Assert.True(Accepts(MetaSchemas.Draft202012, DocumentSchema.ForPrinter()));
         Assert.True(Accepts(MetaSchemas.Draft202012, DocumentSchema.ForHandedOut()));
         Assert.True(Accepts(MetaSchemas.Draft202012, DocumentSchema.ForLabelSheet()));
@@ -131,6 +136,7 @@ public class SchemaTests
             "stilewright/standard" => (Accepts(Standard, text), DocumentReader.ReadStandard(text) is DocumentResult<HouseStandard>.Read),
             "stilewright/handed-out" => (Accepts(OfHandedOut, text), DocumentReader.ReadHandedOut(text) is DocumentResult<HandedOut>.Read),
             "stilewright/label-sheet" => (Accepts(OfLabelSheet, text), DocumentReader.ReadLabelSheet(text) is DocumentResult<LabelSheet>.Read),
+            "stilewright/makers-list" => (Accepts(OfMakersList, text), DocumentReader.ReadWrittenList(text) is DocumentResult<Lists.WrittenList>.Read),
             "stilewright/printer" => (Accepts(OfPrinter, text), DocumentReader.ReadPrinter(text) is DocumentResult<Printer>.Read),
             _ => (Accepts(Course, text), DocumentReader.ReadCourse(text) is DocumentResult<Course>.Read),
         };

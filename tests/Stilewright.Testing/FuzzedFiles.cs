@@ -2,6 +2,8 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json.Nodes;
 using Stilewright.Documents;
+using Stilewright.Documents.Lists;
+using Stilewright.Measure;
 using Stilewright.Shop;
 
 namespace Stilewright.Testing;
@@ -23,6 +25,7 @@ public sealed class FuzzedFiles
         this.seed = seed;
         sound = [.. Enumerable.Range(0, 12).Select(number => DocumentWriter.Write(RandomCourse.Of(unchecked(seed * 31 + number), 2)))];
         sound.AddRange(Enumerable.Range(0, 3).Select(number => DocumentWriter.Write(RandomCourse.HandedOutOf(unchecked(seed * 31 + number), 2))));
+        sound.Add(DocumentWriter.Write(new WrittenList(LengthUnit.Inch, [new("rail", 2, new("2 1/4", Length.FromInches(new(9, 4))), null), new("panel", null, null, new("27 1/2", Length.FromInches(new(55, 2))), "7.2L")])));
         sound.Add(DocumentWriter.Write(ShippedStandards.Inch));
         sound.Add(DocumentWriter.Write(StandardInFull.Of(ShippedStandards.Millimetre)));
     }
@@ -43,6 +46,29 @@ public sealed class FuzzedFiles
             8 => HugeNumber(random),
             _ => Rearranged(random),
         };
+    }
+
+    /// <summary>A maker's list that was damaged, or whose cells were mixed up.</summary>
+    public byte[] ListCase(int number)
+    {
+        Random random = new(unchecked(seed * 1_000_003 + number));
+        var separator = ",;\t"[random.Next(3)];
+        string[] cells = ["part", "count", "width", "length", "size", "leaf", "unit", "mm", "rail", "top rail", "2", "2 1/4", "8 9/16\"", "57 mm", "2 1/4 x 32", "2,5", "7.2L", "≈8 1/2", ""];
+        StringBuilder text = new(random.Next(2) == 0 ? $"part{separator}count{separator}width{separator}length\n" : "");
+        foreach (var _ in Enumerable.Range(0, random.Next(1, 5)))
+        {
+            text.Append(random.Next(3) > 0
+                ? $"rail{separator}2{separator}2 1/4{separator}{random.Next(1, 130)}"
+                : string.Join(separator, Enumerable.Range(0, random.Next(1, 7)).Select(_ => random.Next(6) == 0 ? Scraps[random.Next(Scraps.Length)] : cells[random.Next(cells.Length)])));
+            text.Append(random.Next(3) == 0 ? "\r\n" : "\n");
+        }
+
+        if (random.Next(10) == 0)
+            return Case(number);
+        var file = Encoding.UTF8.GetBytes(text.ToString());
+        if (random.Next(4) == 0)
+            file[random.Next(file.Length)] ^= (byte)(1 << random.Next(8));
+        return file;
     }
 
     private static byte[] RandomBytes(Random random)
