@@ -36,9 +36,6 @@ internal sealed record ListHeading(ListColumn Column, int Rank, LengthUnit? Unit
         (ListColumn.Unit, ["unit", "units"]),
     ];
 
-    /// <summary>The headings to offer where one is missing or misspelled.</summary>
-    public static IReadOnlyList<string> Plain { get; } = [.. Known.Select(known => known.Words[0])];
-
     /// <summary>Null where the heading means nothing that a cut list needs.</summary>
     public static ListHeading? Of(string text)
     {

@@ -178,15 +178,16 @@ internal sealed class MakersListCsv
         intoClamps = Enumerable.Range(0, headings.Length).Where(i => headings[i] is { IsDecimal: false, Stage: CutStage.IntoClamps })
             .ToLookup(i => headings[i]!.Column);
         unread.AddRange(Enumerable.Range(0, headings.Length).Where(i => !used.Contains(i) && first[i].Length > 0 && headings[i] is not ({ Stage: not null } or { IsDecimal: true })).Select(i => Quote.Shown(first[i])));
-        Require(ListColumn.Part, !columns.ContainsKey(ListColumn.Part), "no column has the names of the parts");
-        Require(ListColumn.Size, !columns.ContainsKey(ListColumn.Size) && !columns.ContainsKey(ListColumn.Width) && !columns.ContainsKey(ListColumn.Length), "no column has sizes");
+        Require("no column has the names of the parts", ListColumn.Part);
+        Require("no column has sizes", ListColumn.Width, ListColumn.Length, ListColumn.Size);
         return errors.Count > 0 ? null : columns;
 
-        void Require(ListColumn column, bool isMissing, string problem)
+        void Require(string problem, params ListColumn[] anyOf)
         {
-            if (!isMissing)
+            if (anyOf.Any(columns.ContainsKey))
                 return;
-            var meant = unread.Select(heading => (Heading: heading, Word: NearestWord.Of(heading, ListHeading.Plain))).FirstOrDefault(guess => guess.Word is not null);
+            var words = anyOf.Select(Heading).ToList();
+            var meant = unread.Select(heading => (Heading: heading, Word: NearestWord.Of(heading, words))).FirstOrDefault(guess => guess.Word is not null);
             errors.Add(new("the headings", $"{problem}; they are {Quote.List(first.Cells)}", meant.Word is null ? Headed : $"did you mean {meant.Word} by {meant.Heading}? {Headed}", first.Line));
         }
     }
@@ -233,10 +234,10 @@ internal sealed class MakersListCsv
             return null;
         }
 
-        return all.Select((column, index) => (column, index)).ToDictionary(each => each.column, each => new Place(each.index, Spoken(each.column)));
+        return all.Select((column, index) => (column, index)).ToDictionary(each => each.column, each => new Place(each.index, Heading(each.column)));
     }
 
-    private static string Spoken(ListColumn column) => column == ListColumn.Part ? "part name" : column.ToString().ToLowerInvariant();
+    private static string Heading(ListColumn column) => column.ToString().ToLowerInvariant();
 
     private void ReadLine(Row row, Dictionary<ListColumn, Place> columns, int width)
     {

@@ -8,7 +8,7 @@ namespace Stilewright.Doors;
 
 internal sealed partial class LeafBreakdown
 {
-    private static readonly Length LeastForRaising = Length.FromInches(10);
+    internal static Length LeastForRaising { get; } = Length.FromInches(10);
 
     private bool FrameFits(Members members, Worked clearWidth, Worked clearHeight, CutterSet cutters, Worked depth)
     {
