@@ -62,6 +62,11 @@ internal static class CommandLine
         configuration.AddCommand<ChangesCommand>("changes")
             .WithDescription("What is no longer as it was handed out, told from the file beside a packet.")
             .WithExample("changes", "evening-course.json", "bench-3.handed-out.json");
+        configuration.AddCommand<MarkCommand>("mark")
+            .WithDescription("Check a maker's own cut list, CSV or JSON, for a leaf or a bench: which lines are right, what was missed, and what wood that is already cut can still become.")
+            .WithExample("mark", "evening-course.json", "my-list.csv", "--leaf", "1.2L")
+            .WithExample("mark", "evening-course.json", "my-list.csv", "--bench", "1", "--stage", "rough", "--tell", "hint")
+            .WithExample("mark", "evening-course.json", "my-list.csv", "--leaf", "1.2L", "--tell", "all", "--already-cut");
         configuration.AddCommand<DrawCommand>("draw")
             .WithDescription("Draw a face, run, leaf or part as SVG, to scale and dimensioned.")
             .WithExample("draw", "evening-course.json")

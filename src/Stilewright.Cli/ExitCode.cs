@@ -18,6 +18,9 @@ internal static class ExitCode
     /// <summary>Something is no longer as it was handed out; only <c>changes</c> says so.</summary>
     public const int Changed = 4;
 
+    /// <summary>A maker's list is not right; only <c>mark</c> says so.</summary>
+    public const int ListWrong = 5;
+
     /// <summary>Stopped with Ctrl+C, as shells count it.</summary>
     public const int Stopped = 130;
 

@@ -17,6 +17,7 @@ internal sealed class Help(ICommandAppSettings settings) : HelpProvider(settings
         "    2   check: a leaf cannot be built",
         "    3   a file cannot be read, used or written",
         "    4   changes: something is no longer as it was handed out",
+        "    5   mark: the list is not right",
         "    64  wrong use of the command line",
         "    70  a fault of the program",
         "    130 stopped with Ctrl+C",

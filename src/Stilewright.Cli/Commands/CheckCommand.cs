@@ -36,6 +36,13 @@ internal sealed class CheckCommand(Screen screen) : Command<CheckCommand.Setting
             return ExitCode.Good;
         }
 
+        if (kind == DocumentFormat.MakersList)
+        {
+            var list = CourseFile.Use(settings.File, DocumentReader.ReadWrittenList(InputFile.Read(settings.File)));
+            PageWriter.Write(new Page().Line($"{settings.File} is a sound cut list of a maker: {TradeWords.Count(list.Lines.Count, "line", "lines")}. `stilewright mark` says whether it is right."), screen);
+            return ExitCode.Good;
+        }
+
         if (kind == DocumentFormat.Standard)
         {
             var standard = CourseFile.Use(settings.File, DocumentReader.ReadStandard(InputFile.Read(settings.File)));

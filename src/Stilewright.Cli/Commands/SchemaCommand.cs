@@ -10,11 +10,11 @@ internal sealed class SchemaCommand(Screen screen) : Command<SchemaCommand.Setti
     internal sealed class Settings : CommandSettings
     {
         [CommandArgument(0, "<KIND>")]
-        [Description("course, standard, handed-out, label-sheet or printer.")]
+        [Description("course, standard, handed-out, label-sheet, printer or makers-list.")]
         public required string Kind { get; init; }
 
-        public override ValidationResult Validate() => Kind is "course" or "standard" or "handed-out" or "label-sheet" or "printer"
-            ? ValidationResult.Success() : ValidationResult.Error($"There is a schema of course, standard, handed-out, label-sheet and printer, not of \"{Kind}\".");
+        public override ValidationResult Validate() => Kind is "course" or "standard" or "handed-out" or "label-sheet" or "printer" or "makers-list"
+            ? ValidationResult.Success() : ValidationResult.Error($"There is a schema of course, standard, handed-out, label-sheet, printer and makers-list, not of \"{Kind}\".");
     }
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
@@ -25,7 +25,8 @@ internal sealed class SchemaCommand(Screen screen) : Command<SchemaCommand.Setti
             "standard" => DocumentSchema.ForStandard(),
             "handed-out" => DocumentSchema.ForHandedOut(),
             "label-sheet" => DocumentSchema.ForLabelSheet(),
-            _ => DocumentSchema.ForPrinter(),
+            "printer" => DocumentSchema.ForPrinter(),
+            _ => DocumentSchema.ForMakersList(),
         });
         return ExitCode.Good;
     }

@@ -1,0 +1,136 @@
+using System.ComponentModel;
+using Spectre.Console;
+using Spectre.Console.Cli;
+using Stilewright.Cli.Files;
+using Stilewright.Cli.Layout;
+using Stilewright.Cli.Pages;
+using Stilewright.Documents;
+using Stilewright.Documents.Lists;
+using Stilewright.Doors;
+using Stilewright.Measure;
+using Stilewright.Teaching.Checking;
+using Stilewright.Teaching.Telling;
+using Stilewright.Wording;
+
+namespace Stilewright.Cli.Commands;
+
+internal sealed class MarkCommand(Screen screen) : Command<MarkCommand.Settings>
+{
+    internal sealed class Settings : LeafSettings
+    {
+        [CommandArgument(1, "<LIST>")]
+        [Description("The maker's list: CSV with or without headings (part, count, width, length), or JSON (`stilewright schema makers-list`).")]
+        public required string List { get; init; }
+
+        [CommandOption("--stage <STAGE>")]
+        [Description("What the sizes are: finished, clamps (with the trim allowance) or rough; as the list says, or finished, when absent.")]
+        public string? Stage { get; init; }
+
+        [CommandOption("--unit <UNIT>")]
+        [Description("The unit of the list's bare numbers: in or mm; that of the project when absent.")]
+        public string? Unit { get; init; }
+
+        [CommandOption("--tell <HOW-MUCH>")]
+        [Description("right-or-wrong tells no size and no reason; hint asks a question; rule says what was missed; all shows the right sizes and the working. right-or-wrong when absent.")]
+        public string Tell { get; init; } = "right-or-wrong";
+
+        [CommandOption("--already-cut")]
+        [Description("The pieces are cut as the list says: tell what the wrong ones can still become. It shows right sizes, so it takes --tell all.")]
+        public bool AlreadyCut { get; init; }
+
+        [CommandOption("--worked")]
+        [Description("With --already-cut: the joints are cut and the edges moulded or raised too.")]
+        public bool Worked { get; init; }
+
+        [CommandOption("--json")]
+        [Description("Write JSON.")]
+        public bool Json { get; init; }
+
+        public CutStage? CutStage => Stage switch
+        {
+            "finished" => Teaching.Checking.CutStage.Finished,
+            "clamps" => Teaching.Checking.CutStage.IntoClamps,
+            "rough" => Teaching.Checking.CutStage.Rough,
+            _ => null,
+        };
+
+        public Telling Telling => Tell switch
+        {
+            "hint" => Telling.Hint,
+            "rule" => Telling.Rule,
+            "all" => Telling.All,
+            _ => Telling.RightOrWrong,
+        };
+
+        public override ValidationResult Validate()
+        {
+            if (Stage is not (null or "finished" or "clamps" or "rough"))
+                return ValidationResult.Error($"--stage takes finished, clamps or rough, not \"{Stage}\".");
+            if (Unit is not (null or "in" or "mm"))
+                return ValidationResult.Error($"--unit takes in or mm, not \"{Unit}\".");
+            if (Tell is not ("right-or-wrong" or "hint" or "rule" or "all"))
+                return ValidationResult.Error($"--tell takes right-or-wrong, hint, rule or all, not \"{Tell}\".");
+            if (AlreadyCut && Tell != "all")
+                return ValidationResult.Error("--already-cut shows right sizes: give --tell all with it.");
+            if (Worked && Stage == "rough")
+                return ValidationResult.Error("--worked does not go with --stage rough: a rough blank is not worked yet.");
+            return Worked && !AlreadyCut ? ValidationResult.Error("--worked goes with --already-cut.") : base.Validate();
+        }
+    }
+
+    public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
+    {
+        var breakdown = CourseFile.Open(settings.File);
+        var selection = Selection.Of(breakdown, settings.BenchNumber, settings.Leaf).OrRefuse();
+        ProjectBreakdown[] projects = [.. selection.Projects];
+        if (projects is not [var project])
+        {
+            throw new RefusalException(ExitCode.WrongUse, projects.Length == 0 ? "There is nothing to check a list against: this bench has no fronts."
+                : "Say what the list is for: --leaf 7.2L for one leaf, or --bench 7 for all leaves of a bench.");
+        }
+
+        SizedLeaf[] leaves = [.. selection.Leaves];
+        if (settings.Leaf is not null && leaves.Length > 1)
+            throw new RefusalException(ExitCode.WrongUse, $"Several leaves are called {settings.Leaf}: name one by its path, such as {leaves[0].Path}.");
+        if (leaves.All(leaf => leaf.IsWithheld))
+            throw new RefusalException(ExitCode.FileFailed, $"{string.Join(", ", leaves.Select(leaf => leaf.Label).DefaultIfEmpty("This bench"))} cannot be built as it stands, so no list can be right. `stilewright check` says why.");
+
+        var unit = settings.Unit switch { "in" => LengthUnit.Inch, "mm" => LengthUnit.Millimetre, _ => project.Project.Unit ?? breakdown.Course.Unit };
+        var read = Open(settings.List, unit, settings.CutStage);
+        var key = settings.Leaf is null ? ListKey.Of(project, read.List.Stage) : ListKey.Of(project, leaves[0], read.List.Stage);
+        RefuseUnknownLeaves(settings.List, read.List, key);
+        var own = key.Items.Select(item => item.Path).ToHashSet();
+        var others = breakdown.Projects.SelectMany(other => ListKey.Of(other, read.List.Stage).Items).Where(item => !own.Contains(item.Path)).ToList();
+        var found = ListCheck.Check(read.List, key, read.Unit, others);
+        var format = settings.FormatFor(breakdown, projects);
+        var marked = new MarkedList(settings.Leaf is null ? $"bench {project.Project.Bench}, {project.Project.Name}" : $"leaf {leaves[0].Label}, {leaves[0].Name}",
+            read, found, Answers.Of(found, settings.Telling, format), settings.AlreadyCut ? MarkedList.ReusesOf(found, breakdown, settings.Worked) : []);
+        if (settings.Json)
+            screen.Plain.Write(MarkJson.Of(breakdown, marked, format));
+        else
+            PageWriter.Write(MarkPage.Of(breakdown, marked, format), screen);
+        return found.IsRight ? ExitCode.Good : ExitCode.ListWrong;
+    }
+
+    private static ReadList Open(string path, LengthUnit unit, CutStage? stage) => CourseFile.Use(path, MakersListReader.Read(InputFile.Read(path, "the list"), unit, stage));
+
+    // A leaf that is misspelled would make every line of it wrong.
+    private static void RefuseUnknownLeaves(string path, MakersList list, ListKey key)
+    {
+        var unknown = list.Lines.Where(line => line.Leaf is { } leaf && !key.Items.Any(item => IsOf(item, leaf))).ToList();
+        if (unknown.Count == 0)
+            return;
+        var labels = key.Items.Select(item => item.Leaf).Distinct().ToList();
+        throw new RefusalException(ExitCode.FileFailed,
+        [
+            $"{path} cannot be used: {TradeWords.Count(unknown.Count, "line is", "lines are")} for a leaf that is not here.",
+            .. unknown.Select(line => $"  {line.Name}: there is no leaf {line.Leaf}; {PlaceName.Suggest(line.Leaf!, labels)}"),
+        ]);
+    }
+
+    private static bool IsOf(KeyItem item, string leaf)
+    {
+        var stated = leaf.Replace('.', '·').Trim();
+        return item.Leaf.StartsWith(stated, StringComparison.OrdinalIgnoreCase) || item.Path.StartsWith(leaf.Trim(), StringComparison.OrdinalIgnoreCase);
+    }
+}
