@@ -100,6 +100,15 @@ public class ReuseTests
     }
 
     [Fact]
+    public void A_short_stile_is_stuck_while_the_piece_is_long()
+    {
+        var doors = Doors(null, ("20", "32"), ("20", "10"));
+        Assert.Contains("CutSmaller b/leaf/stile.left b/leaf/stile.right: Length: 13 − 10 = 3 in off. Stick it before it is cut to length: the shaper takes nothing under 12 in by hand.",
+            Advise(doors, "a/leaf/stile.left", "2 1/4", "13", isWorked: false).Options.Select(Told));
+        Assert.Contains(Advise(doors, "a/leaf/stile.left", "2 1/4", "11", isWorked: false).Unsafe, option => option.Limits.Any(limit => limit.Rule == Rules.ShortForSticking));
+    }
+
+    [Fact]
     public void What_the_instructor_accepted_is_offered_with_the_reason()
     {
         var course = Accepting(CourseOf(null, ("20", "32"), ("15", "40")), "rail.short-for-coping", "hole-b", "In the sled.");

@@ -122,7 +122,7 @@ public sealed class ReuseFinder
         var others = isAsItIs ? [.. parts.Where(each => each.Path != piece.Part.Path)] : parts;
         if (others.Count == 0)
             return null;
-        return new(isAsItIs ? ReuseRung.AsItIs : ReuseRung.CutSmaller, others, isAsItIs ? [$"It has the size: {size.Width.Length:figure} × {size.Length.Length}."] : Steps(size, dw, dl, work),
+        return new(isAsItIs ? ReuseRung.AsItIs : ReuseRung.CutSmaller, others, isAsItIs ? [$"It has the size: {size.Width.Length:figure} × {size.Length.Length}."] : [.. Steps(size, dw, dl, work), .. LongFirst(size, work)],
             [.. Limits(part, size, work)]) { OffWidth = dw, OffLength = dl };
     }
 
@@ -212,6 +212,14 @@ public sealed class ReuseFinder
         if (then.Count > 0)
             steps.Add($"Then {string.Join(" and ", then)}.");
         return steps;
+    }
+
+    // Sticking is allowed while the piece is long enough; coping never is helped by that.
+    private IEnumerable<FormattableString> LongFirst(PartSize size, NeededWork work)
+    {
+        var shaper = breakdown.Standard.Machines.Where(machine => machine is { Kind: MachineKind.Shaper, Shortest: not null }).MaxBy(machine => machine.Shortest!.Value.Value);
+        if (work.Sticks && !work.Copes && shaper is { Shortest.Value: var shortest } && size.Length.Length < shortest && piece.Length >= shortest)
+            yield return $"Stick it before it is cut to length: {shaper.Name} takes nothing under {shortest} by hand.";
     }
 
     private IEnumerable<Finding> Limits(Part part, PartSize size, NeededWork work)
