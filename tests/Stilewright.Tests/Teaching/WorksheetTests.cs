@@ -1,5 +1,4 @@
 using CsCheck;
-using Fractions;
 using Stilewright.Doors;
 using Stilewright.Measure;
 using Stilewright.Projects;
