@@ -214,8 +214,8 @@ public static class DrillMaker
         private DrillItem Item(int number, DrillKind kind, string question, Length answer, params DrillSlip[] slips) =>
             new(number, kind, question, answer, settings.Unit, answer, default, Showing(answer, default, slips));
 
-        // A slip that gives a right answer cannot be told from it.
+        // A slip that gives a right answer cannot be told from it, and nobody writes quarters of a millimetre.
         private static DrillSlip[] Showing(Length exact, Length tolerance, params DrillSlip[] slips) =>
-            [.. slips.Where(slip => slip.Answer.IsPositive && Length.Abs(slip.Answer - exact) > tolerance).DistinctBy(slip => slip.Answer)];
+            [.. slips.Where(slip => slip.Answer.IsPositive && !slip.Written.StartsWith(LengthFormat.RoundedMark, StringComparison.Ordinal) && Length.Abs(slip.Answer - exact) > tolerance).DistinctBy(slip => slip.Answer)];
     }
 }
