@@ -4,7 +4,6 @@ using Spectre.Console.Cli;
 using Stilewright.Cli.Files;
 using Stilewright.Cli.Layout;
 using Stilewright.Cli.Pages;
-using Stilewright.Documents;
 using Stilewright.Documents.Lists;
 using Stilewright.Doors;
 using Stilewright.Measure;

@@ -1,4 +1,3 @@
-using Stilewright.Curves;
 using Stilewright.Doors;
 using Stilewright.Drawing.Scenes;
 using Stilewright.Shop;

@@ -1,5 +1,4 @@
 using Fractions;
-using Stilewright.Teaching.Worksheets;
 
 namespace Stilewright.Tests.Teaching;
 

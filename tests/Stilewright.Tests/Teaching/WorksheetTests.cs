@@ -1,5 +1,4 @@
 using CsCheck;
-using Stilewright.Doors;
 using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;
