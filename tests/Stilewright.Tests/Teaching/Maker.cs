@@ -1,4 +1,5 @@
 using Fractions;
+using Stilewright.Teaching.Worksheets;
 
 namespace Stilewright.Tests.Teaching;
 

@@ -1,4 +1,5 @@
 using CsCheck;
+using Stilewright.Doors;
 using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;
