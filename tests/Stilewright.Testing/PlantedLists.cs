@@ -30,15 +30,35 @@ public static class PlantedLists
                 continue;
             var stage = (CutStage)(i % 3);
             var key = lines is null ? ListKey.Of(project, leaf, stage) : ListKey.Of(project, stage);
-            var alike = key.Items.Where(item => item.Part is not null).GroupBy(item => (item.Leaf, item.Kind, item.Width, item.Length)).Take(lines ?? int.MaxValue).ToList();
-            if (lines is null || alike.Count == lines)
-                yield return new(key, course.Unit, [.. alike.Select(items => items.First())], [.. alike.Select(items => items.Count())]);
+            var subject = SubjectOf(key, course.Unit, lines);
+            if (lines is null || subject.Items.Count == lines)
+                yield return subject;
         }
     }
 
-    /// <summary>Right lists, rounded to the cutting step.</summary>
-    public static IEnumerable<PlantedList> Right(int projects, int seed = 0, int? lines = null) => Subjects(projects, seed, lines).Select(subject =>
-        ListOf(subject, [], [.. subject.Items.Select(item => (item.Width.Amount.ToDouble(), item.Length.Amount.ToDouble()))]));
+    private static Subject SubjectOf(ListKey key, LengthUnit unit, int? lines)
+    {
+        var alike = key.Items.Where(item => item.Part is not null).GroupBy(item => (item.Leaf, item.Kind, item.Width, item.Length)).Take(lines ?? int.MaxValue).ToList();
+        return new(key, unit, [.. alike.Select(items => items.First())], [.. alike.Select(items => items.Count())]);
+    }
+
+    /// <summary>Right lists of every leaf of random projects, at every stage, rounded to the cutting step.</summary>
+    public static IEnumerable<PlantedList> Right(int projects, int seed = 0)
+    {
+        for (var i = seed; i < seed + projects; i++)
+        {
+            var course = RandomCourse.WithBenches(i, 1, null);
+            var project = Breakdown.Of(course, ShippedStandards.For(course.Unit)).Projects[0];
+            foreach (var leaf in project.Fronts.SelectMany(front => front.Leaves).Where(leaf => !leaf.IsWithheld && leaf.Parts.Count > 0))
+            {
+                foreach (var stage in Enum.GetValues<CutStage>())
+                {
+                    var subject = SubjectOf(ListKey.Of(project, leaf, stage), course.Unit, null);
+                    yield return ListOf(subject, [], RightSizes(subject));
+                }
+            }
+        }
+    }
 
     /// <summary>Lists with one slip, common ones more often than rare ones.</summary>
     public static IEnumerable<PlantedList> OneSlip(int projects, int seed = 0, int? lines = null)

@@ -2,7 +2,6 @@ using Stilewright.Drawing.Scenes;
 using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;
-using Stilewright.Web.Drawings;
 using Stilewright.Web.Features.Designs;
 using Stilewright.Web.Tests.Standards;
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Stilewright.Measure;
 
 namespace Stilewright.Teaching.Checking;
@@ -41,6 +42,7 @@ internal sealed class Diagnosis
     private readonly Standing[] standing;
     private readonly List<int>[] from;
     private readonly List<Edit>[] earlier;
+    private readonly HashSet<(int Number, Slip Slip)> fromEarlier = [];
     private readonly List<Slip> slips = [];
     private readonly Dictionary<Cause, Fit> fits = [];
 
@@ -117,14 +119,17 @@ internal sealed class Diagnosis
     }
 
     /// <summary>The working of a number with slips in it, from what was told earlier where it follows from that; null where it cannot be worked.</summary>
-    public Worked? Rework(int number, IReadOnlyList<Slip> made) => table.Rework(numbers[number], [.. earlier[number], .. made.SelectMany(slip => slip.Edits)]);
+    public Worked? Rework(int number, IReadOnlyList<Slip> made) => table.Rework(numbers[number], EditsOf(number, made));
+
+    private List<Edit> EditsOf(int number, IReadOnlyList<Slip> made) =>
+        [.. made.Count == 0 || made.Any(slip => fromEarlier.Contains((number, slip))) ? earlier[number] : [], .. made.SelectMany(slip => slip.Edits)];
 
     /// <summary>The quantity of the step in which a slip happens.</summary>
     public Worked StepOf(Slip slip) => table[slip.Step];
 
-    /// <summary>The step as it was worked with the slip; a term too many shows in the number itself.</summary>
-    public Worked? ReworkStep(Slip slip, int number) =>
-        table.Rework(slip.Edits[0].Kind == EditKind.Add ? numbers[number] : slip.Step, [.. earlier[number], .. slip.Edits]);
+    /// <summary>The step of a slip as it was worked with all slips of a number; a term too many shows in the number itself.</summary>
+    public Worked? ReworkStep(Slip slip, int number, IReadOnlyList<Slip> made) =>
+        table.Rework(slip.Edits[0].Kind == EditKind.Add ? numbers[number] : slip.Step, EditsOf(number, made));
 
     private bool Fits(int number, double value, double more = 0) => Math.Abs(value - told[number].Told) <= tolerance[number] + more + Hair;
 
@@ -257,15 +262,18 @@ internal sealed class Diagnosis
             foreach (var slip in slips.Where(slip => slip.Edits.Any(edit => table.IsUnder(edit.Target, numbers[number]))))
             {
                 trial.Run([.. earlier[number], .. slip.Edits]);
-                if (Fits(number, trial[numbers[number]]))
-                    Note(slip, [number], 0);
+                if (!Fits(number, trial[numbers[number]]) || fits.GetValueOrDefault(slip.Cause)?.Slips.ContainsKey(number) == true)
+                    continue;
+                Note(slip, [number], 0);
+                fromEarlier.Add((number, slip));
             }
         }
     }
 
     private void Note(Slip slip, List<int>? explained, int harm)
     {
-        if (explained is null)
+        // A slip that more right numbers contradict than wrong ones bear out was not made.
+        if (explained is null || harm > explained.Count)
             return;
         if (!fits.TryGetValue(slip.Cause, out var fit))
             fits.Add(slip.Cause, fit = new());
@@ -290,7 +298,7 @@ internal sealed class Diagnosis
                 continue;
             foreach (var by in over.Select(number => told[number].Told - table.Value(numbers[number])).SelectMany(off => (double[])[off, 2 * off, off / 2, -off]).Distinct().ToList())
             {
-                var slip = new Slip(new(SlipKind.Reckoning, Subjects.Of(named), named.Label), node, [new(node, EditKind.Set, -1, table.Value(node) + by)], 3.2);
+                var slip = new Slip(new(SlipKind.Reckoning, Subjects.Of(named), named.Label, by.ToString("0.#####", CultureInfo.InvariantCulture)), node, [new(node, EditKind.Set, -1, table.Value(node) + by)], 3.2);
                 trial.Run(slip.Edits);
                 var explained = over.Where(number => Fits(number, trial[numbers[number]])).ToList();
                 if (explained.Select(number => told[number].Right).Distinct().Count() > 1)
@@ -408,7 +416,16 @@ internal sealed class Diagnosis
         var found = new Dictionary<(Cause, Cause), (Dictionary<int, IReadOnlyList<Slip>> Slips, double Cost)>();
         foreach (var number in open.Where(number => !fits.Any(fit => fit.Value.Slips.ContainsKey(number))))
         {
-            foreach (var (one, other) in PairsOf(number))
+            // From the right figures, or where nothing explains it so, from the wrong ones told before.
+            var ofNumber = PairsOf(number, []).ToList();
+            if (ofNumber.Count == 0 && earlier[number].Count > 0)
+            {
+                ofNumber = [.. PairsOf(number, earlier[number])];
+                foreach (var (one, other) in ofNumber)
+                    fromEarlier.UnionWith([(number, one), (number, other)]);
+            }
+
+            foreach (var (one, other) in ofNumber)
             {
                 var key = (one.Cause, other.Cause);
                 var cost = one.Cost + other.Cost;
@@ -427,16 +444,16 @@ internal sealed class Diagnosis
         return pairsFound = [.. found.Select(pair => new Explained([pair.Key.Item1, pair.Key.Item2], pair.Value.Slips, pair.Value.Cost))];
     }
 
-    private IEnumerable<(Slip One, Slip Other)> PairsOf(int number)
+    private IEnumerable<(Slip One, Slip Other)> PairsOf(int number, IReadOnlyList<Edit> before)
     {
         var index = numbers[number];
-        trial.Run(earlier[number]);
+        trial.Run(before);
         var start = trial[index];
         var wanted = told[number].Told - start;
         var moves = new List<(Slip Slip, double By, int Order)>();
         foreach (var slip in slips.Where(slip => slip.Edits.Any(edit => table.IsUnder(edit.Target, index))))
         {
-            trial.Run([.. earlier[number], .. slip.Edits]);
+            trial.Run([.. before, .. slip.Edits]);
             if (Math.Abs(trial[index] - start) > Hair)
                 moves.Add((slip, trial[index] - start, moves.Count));
         }
@@ -482,7 +499,7 @@ internal sealed class Diagnosis
             if (one.Cause == other.Cause || one.Cost + other.Cost > MostPairCost || IsOfReading(one.Cause.Kind) && IsOfReading(other.Cause.Kind)
                 || one.Edits.Any(edit => other.Edits.Any(second => second.Target == edit.Target)))
                 return null;
-            trial.Run([.. earlier[number], .. one.Edits, .. other.Edits]);
+            trial.Run([.. before, .. one.Edits, .. other.Edits]);
             if (!Fits(number, trial[index]))
                 return null;
             return string.CompareOrdinal(one.Cause.ToString(), other.Cause.ToString()) <= 0 ? (one, other) : (other, one);

@@ -26,6 +26,9 @@ public enum ListMeasure
 public sealed record CheckedNumber(
     ListLine Line, KeyItem Item, ListMeasure Measure, Worked Right, LengthEntry Told, NumberStanding Standing, IReadOnlyList<CheckedNumber> From)
 {
+    /// <summary>All items that the number is about, like the one that stands for them.</summary>
+    public IReadOnlyList<KeyItem> Items { get; init; } = [Item];
+
     /// <summary>Told less right: negative where the piece would be too small.</summary>
     public Length Difference => Told.Value - Right.Length;
 
@@ -105,6 +108,7 @@ public static class ListCheck
             var (line, measure, right, entry) = asked[i];
             numbers[i] = new(line.Line, line.Item, measure, right, entry, (NumberStanding)diagnosis.Standings[i], [.. diagnosis.From[i].Select(j => numbers[j])])
             {
+                Items = line.Items,
                 AsWorked = slipsOf.TryGetValue(i, out var made) ? diagnosis.Rework(i, made)
                     : diagnosis.Standings[i] == Standing.Follows ? diagnosis.Rework(i, []) : null,
             };
@@ -158,8 +162,8 @@ public static class ListCheck
     private static Explanation Told(Diagnosis diagnosis, Explained explained, double best) => new(
         explained.Causes,
         [
-            .. explained.Slips.SelectMany(made => made.Value.Select(slip => (Number: made.Key, Slip: slip))).DistinctBy(made => made.Slip)
-                .Select(made => new MadeSlip(made.Slip.Cause, diagnosis.StepOf(made.Slip), diagnosis.ReworkStep(made.Slip, made.Number) is { } worked && worked != diagnosis.StepOf(made.Slip) ? worked : null)),
+            .. explained.Slips.SelectMany(made => made.Value.Select(slip => (Number: made.Key, Slip: slip, All: made.Value))).DistinctBy(made => made.Slip)
+                .Select(made => new MadeSlip(made.Slip.Cause, diagnosis.StepOf(made.Slip), diagnosis.ReworkStep(made.Slip, made.Number, made.All) is { } worked && worked != diagnosis.StepOf(made.Slip) ? worked : null)),
         ],
         explained.Cost - best < AsLikely);
 

@@ -19,7 +19,10 @@ internal sealed class ListMatch
     // A line that goes with nothing is better left over than matched at this cost.
     private const double LeftOver = 2.45;
     private const double OfAnotherLeaf = 100;
-    private const int MostPieces = 400;
+
+    // Of two lines the one in the usual order goes with the item.
+    private const double Turned = 0.05;
+    private const int MostPieces = 1000;
 
     private readonly ListKey key;
     private readonly MakersList list;
@@ -124,8 +127,9 @@ internal sealed class ListMatch
     {
         if (line.Leaf is { } leaf && !IsOf(item, leaf))
             return OfAnotherLeaf;
+        var straight = Distance(item, line.Width, line.Length);
         var size = IsFrame(item) || item.Kind is ItemKind.Panel or ItemKind.Glass or ItemKind.Slab
-            ? Math.Min(Distance(item, line.Width, line.Length), Distance(item, line.Length, line.Width)) : Distance(item, line.Width, line.Length);
+            ? Math.Min(straight, Distance(item, line.Length, line.Width) + Turned) : straight;
         return words.Misfit(item) + size + (words.Kinds.Count == 0 && !item.MustBeListed ? 1 : 0);
     }
 
@@ -134,7 +138,10 @@ internal sealed class ListMatch
     {
         static string Plain(string label) => label.Replace('·', '.').Trim();
         var stated = Plain(leaf);
-        return Plain(item.Leaf).StartsWith(stated, StringComparison.OrdinalIgnoreCase) || item.Path.StartsWith(stated, StringComparison.OrdinalIgnoreCase);
+        // 7.1 is the front of 7.1L, and not of 7.10.
+        bool Begins(string name) => name.StartsWith(stated, StringComparison.OrdinalIgnoreCase)
+            && (name.Length == stated.Length || !char.IsDigit(name[stated.Length]) || stated.Length == 0 || !char.IsDigit(stated[^1]));
+        return Begins(Plain(item.Leaf)) || Begins(item.Path);
     }
 
     private static bool IsFrame(KeyItem item) => item.Kind is ItemKind.Stile or ItemKind.Rail or ItemKind.MidRail or ItemKind.MidStile;

@@ -3,8 +3,8 @@ namespace Stilewright.Teaching.Checking;
 /// <summary>What a maker's own name for a part may mean.</summary>
 /// <param name="Kinds">The kinds it may mean; empty where nothing is known of the word.</param>
 /// <param name="Places">Words of place in it: top, bottom, left, right.</param>
-/// <param name="Number">A number in it, such as that of a light; null without one.</param>
-internal sealed record PartWords(IReadOnlySet<ItemKind> Kinds, IReadOnlySet<string> Places, int? Number)
+/// <param name="Numbers">Numbers in it, such as those of lights.</param>
+internal sealed record PartWords(IReadOnlySet<ItemKind> Kinds, IReadOnlySet<string> Places, IReadOnlySet<int> Numbers)
 {
     // These say where a part is, or what it is in, unless nothing else tells what it is.
     private static readonly HashSet<string> Weak = ["top", "bottom", "end", "side", "arch", "arched", "centre", "center", "door", "leaf", "drawer", "front", "pair"];
@@ -38,7 +38,7 @@ internal sealed record PartWords(IReadOnlySet<ItemKind> Kinds, IReadOnlySet<stri
     public static PartWords Of(string name)
     {
         var words = name.ToLowerInvariant().Split([' ', '\t', ',', '.', '-', '_', '/', '(', ')', ':', ';', '&', '+', '#'], StringSplitOptions.RemoveEmptyEntries);
-        int? number = words.Select(word => int.TryParse(word, out var read) ? read : (int?)null).FirstOrDefault(read => read is not null);
+        var numbers = words.Select(word => int.TryParse(word, out var read) ? read : -1).Where(read => read >= 0).ToHashSet();
         // "mid rail 2 from the bottom" is counted from there and does not lie there.
         words = [.. words.TakeWhile(word => word != "from")];
         var places = new HashSet<string>(words.SelectMany(word => KnownPlaces.Where(known => known.Word == word).Select(known => known.Place)));
@@ -56,7 +56,7 @@ internal sealed record PartWords(IReadOnlySet<ItemKind> Kinds, IReadOnlySet<stri
 
         if (kinds.Contains(ItemKind.Front) && words.Any(word => word is "drawer" or "drawers"))
             kinds = [ItemKind.DrawerFront];
-        return new(kinds, places, number);
+        return new(kinds, places, numbers);
     }
 
     private static ItemKind[] Kind(string word)
@@ -76,7 +76,7 @@ internal sealed record PartWords(IReadOnlySet<ItemKind> Kinds, IReadOnlySet<stri
         var kind = Kinds.Count == 0 ? 1 : Kinds.Contains(item.Kind) ? Kinds.Count > 1 && item.Kind is ItemKind.MidRail or ItemKind.MidStile ? 0.2 : 0 : 2.2;
         var wrongPlace = Places.Any(place => place is "top" or "bottom" or "left" or "right" && Names(item, Opposite(place)));
         var rightPlace = Places.Any(place => Names(item, place));
-        var ofNumber = Number is null || NumberOf(item.Name) is not { } own ? 0 : own == Number ? -0.3 : 0.3;
+        var ofNumber = Numbers.Count == 0 || NumberOf(item.Name) is not { } own ? 0 : Numbers.Contains(own) ? -0.3 : 0.3;
         return kind + (wrongPlace ? 0.6 : 0) - (rightPlace ? 0.1 : 0) + ofNumber;
     }
 

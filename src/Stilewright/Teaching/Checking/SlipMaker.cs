@@ -1,3 +1,4 @@
+using System.Globalization;
 using Stilewright.Measure;
 
 namespace Stilewright.Teaching.Checking;
@@ -214,7 +215,7 @@ internal sealed class SlipMaker
         {
             var deeper = table[node] is Named ? 0.9 : 0.6;
             foreach (var variant in ReadingSlips.Of(table.Value(node), unit))
-                slips.Add(new(new(variant.Kind, subjects[node], WorkedText.Label(table[node])), node, [new(node, EditKind.Set, -1, variant.Value)], variant.Cost + deeper));
+                slips.Add(new(new(variant.Kind, subjects[node], WorkedText.Label(table[node]), variant.Value.ToString("0.#####", CultureInfo.InvariantCulture)), node, [new(node, EditKind.Set, -1, variant.Value)], variant.Cost + deeper));
         }
     }
 

@@ -283,6 +283,8 @@ internal sealed class WorkedTable
             case EditKind.DividedEarly:
                 var whole = under[0];
                 return whole.WithOperands([whole.Operands[0] / under[1], whole.Operands[1]]);
+            case EditKind.Scale when made is Quotient { Right: Number by }:
+                return under[0] / new Number(Exact(by.Amount.ToDouble() / edit.Factor));
             case EditKind.Scale:
                 return Times(edit.Factor, made);
             case EditKind.Become:

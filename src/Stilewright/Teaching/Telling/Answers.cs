@@ -45,20 +45,25 @@ public static class Answers
         var count => $"{count} × {Plural(line.Items)}",
     };
 
-    // "the stiles" of one leaf; names that differ only in place are told by their kind.
-    private static string Plural(IReadOnlyList<KeyItem> items) => items[0].Kind switch
+    // Names that differ only in place are told by their kind.
+    private static string Plural(IReadOnlyList<KeyItem> items)
     {
-        _ when items.Select(item => item.Name).Distinct().Count() == 1 && items.Count > 1 => $"{items[0].Name}s",
-        ItemKind.Stile => "stiles",
-        ItemKind.Rail => "rails",
-        ItemKind.MidRail => "mid rails",
-        ItemKind.MidStile => "mid stiles",
-        ItemKind.Panel => "panels",
-        ItemKind.Glass => "panes",
-        ItemKind.Slab => "slabs",
-        ItemKind.Leaf => "leaves",
-        _ => "fronts",
-    };
+        var (one, many) = items[0].Kind switch
+        {
+            ItemKind.Stile => ("stile", "stiles"),
+            ItemKind.Rail => ("rail", "rails"),
+            ItemKind.MidRail => ("mid rail", "mid rails"),
+            ItemKind.MidStile => ("mid stile", "mid stiles"),
+            ItemKind.Panel => ("panel", "panels"),
+            ItemKind.Glass => ("glass", "panes"),
+            ItemKind.Slab => ("slab", "slabs"),
+            ItemKind.Leaf => ("door", "doors"),
+            ItemKind.DrawerFront => ("drawer front", "drawer fronts"),
+            _ => ("front", "fronts"),
+        };
+        return items.Select(item => item.Name).Distinct().Count() == 1 && items[0].Name.Contains(one, StringComparison.Ordinal)
+            ? items[0].Name.Replace(one, many, StringComparison.Ordinal) : many;
+    }
 
     private static List<string> Remarks(CheckedLine line, Telling telling)
     {
@@ -95,7 +100,7 @@ public static class Answers
         return new(mistake, about, string.Join(" ", causes.Select(words => words.Hint).Distinct()),
             telling < Telling.Rule ? null : string.Join(" ", causes.Select(words => words.Missed)),
             telling < Telling.Rule ? null : string.Join(" ", causes.Select(words => words.Rule).Distinct()),
-            telling < Telling.Rule ? [] : [.. first.Slips.Select(slip => Formula(slip.Right)).OfType<string>().Distinct()],
+            telling < Telling.Rule ? [] : [.. first.Slips.Where(slip => slip.Cause.Subject != "written").Select(slip => Formula(slip.Right)).OfType<string>().Distinct()],
             telling < Telling.All ? [] : [.. Work(mistake, first, format)],
             telling < Telling.Rule || likely.Count < 2 ? null : Question(likely), following);
     }
@@ -126,13 +131,13 @@ public static class Answers
     /// <summary>"Length of the rails of 7·2L; width and length of the panel of 7·2L".</summary>
     private static string About(IReadOnlyList<CheckedNumber> numbers)
     {
-        var isOneLeaf = numbers.Select(number => number.Item.Leaf).Distinct().Count() == 1;
+        var isOneLeaf = numbers.SelectMany(number => number.Items).Select(item => item.Leaf).Distinct().Count() == 1;
         var told = numbers.GroupBy(number => number.Line).Select(line =>
         {
-            var items = line.Select(number => number.Item).Distinct().ToList();
+            var items = line.SelectMany(number => number.Items).Distinct().ToList();
             var measures = line.Select(number => MeasureWord(number)).Distinct();
             var isMany = line.Key.Count is > 1 || items.Count > 1;
-            return $"{string.Join(" and ", measures)} of the {(isMany ? Plural(items) : items[0].Name)}{(isOneLeaf ? "" : $" of {string.Join(", ", items.Select(item => item.Leaf).Distinct())}")}";
+            return $"{string.Join(" and ", measures)} of the {(isMany ? Plural(items) : items[0].Name).Split(',')[0]}{(isOneLeaf ? "" : $" of {string.Join(", ", items.Select(item => item.Leaf).Distinct())}")}";
         }).Distinct();
         var text = string.Join("; ", told);
         return char.ToUpperInvariant(text[0]) + text[1..];

@@ -25,11 +25,12 @@ internal sealed record CauseWords(string Missed, string Rule, string Hint, strin
             SlipKind.SignTurned => cause.Instead == SlipMaker.TakenOff
                 ? New($"{about.Name} {were} taken off instead of added", $"take off {about.Name} instead of adding {(about.IsPlural ? "them" : "it")}")
                 : New($"{about.Name} {were} added instead of taken off", $"add {about.Name} instead of taking {(about.IsPlural ? "them" : "it")} off"),
-            SlipKind.CountedOnce => New($"only one {about.One} was counted; there is one on each side", $"count only one {about.One}"),
+            SlipKind.CountedOnce => New($"only one {about.One} was counted{(cause.Subject is "gap" or "mid rail" or "mid stile" ? "" : "; there is one on each side")}", $"count only one {about.One}"),
             SlipKind.CountedTwice => New($"{about.Name} {were} counted twice over", $"count {about.Name} twice over"),
             SlipKind.OneTooMany => New($"one {about.One} too many was counted", $"count one {about.One} too many"),
             SlipKind.OneTooFew => New($"one {about.One} too few was counted", $"count one {about.One} too few"),
-            SlipKind.OneSideOnly => New($"{about.Name} {were} reckoned for one side only", "reckon for one side only"),
+            SlipKind.OneSideOnly => new($"{Capital(StepName())} was reckoned for one side only.",
+                "What is taken off or added on one side is taken off or added on the other side too.", "How many sides has this piece, and what happens on each?", "reckon for one side only"),
             SlipKind.StepLeftOut => StepLeftOut(),
             SlipKind.LikeQuantity => LikeQuantity(),
             SlipKind.DoesNotBelong => cause.Instead == SlipMaker.TakenOff
@@ -75,6 +76,8 @@ internal sealed record CauseWords(string Missed, string Rule, string Hint, strin
             _ => new($"The figures that come from {figure} are all off by as much: something went wrong there.", "Work that step once more, figure by figure; all later ones follow from it.",
                 "Which figure do all these have in common?", $"slip in reckoning {figure}"),
         };
+
+        string StepName() => slips.FirstOrDefault(slip => slip.Cause == cause) is { } slip ? $"the {WorkedText.Label(slip.Right)}" : about.Name;
 
         CauseWords New(string missed, string ask) => new($"{Capital(missed)}.", about.Rule, about.Hint, ask);
 
