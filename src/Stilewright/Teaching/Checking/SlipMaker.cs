@@ -47,7 +47,7 @@ internal sealed class SlipMaker
             maker.AddStep(step);
         maker.AddReadings();
         var movable = maker.terms.Where(term => Movable.Contains(term.Subject))
-            .DistinctBy(term => (table.Value(term.Node), term.Subject))
+            .DistinctBy(term => term.Node)
             .Select(term => (term.Node, term.Subject, term.Adds ? 1.0 : -1)).ToList();
         return (maker.slips, movable);
     }
@@ -225,10 +225,13 @@ internal sealed class SlipMaker
         var under = table.Operands(number)[0];
         var present = new HashSet<string>();
         Gather(table[under] is Named ? table.Operands(under)[0] : under);
-        foreach (var (node, subject, sign) in movable)
+        // Of like allowances the one on width goes with what is reckoned from the leaf's width.
+        var axis = table[under].Distinct().OfType<Named>().Any(step => step.Key == "leaf/width") ? "width" : "height";
+        var likely = movable.Where(term => !present.Contains(term.Subject))
+            .GroupBy(term => (table.Value(term.Node), term.Subject, term.Sign))
+            .Select(alike => alike.OrderByDescending(term => WorkedText.Formula(table[term.Node]).Contains(axis, StringComparison.Ordinal)).First());
+        foreach (var (node, subject, sign) in likely)
         {
-            if (present.Contains(subject))
-                continue;
             var cost = subject == "trim" ? 1.25 : 1.75;
             yield return new(new(SlipKind.DoesNotBelong, subject), under, [new(number, EditKind.Add, node, sign)], cost);
             yield return new(new(SlipKind.DoesNotBelong, subject, TakenOff), under, [new(number, EditKind.Add, node, -sign)], cost + 0.45);
