@@ -4,8 +4,9 @@ using Stilewright.Measure;
 namespace Stilewright.Teaching.Checking;
 
 /// <summary>One number of a list beside the right one.</summary>
+/// <param name="Leaf">The label of its leaf or front.</param>
 /// <param name="Own">Slips of this number alone, as values: another stage, another part, exchanged.</param>
-internal sealed record ToldNumber(Worked Right, double Told, IReadOnlyList<(Cause Cause, double Value, double Cost)> Own);
+internal sealed record ToldNumber(Worked Right, string Leaf, double Told, IReadOnlyList<(Cause Cause, double Value, double Cost)> Own);
 
 /// <summary>What became of one told number.</summary>
 internal enum Standing
@@ -65,7 +66,7 @@ internal sealed class Diagnosis
         this.told = told;
         this.unit = unit;
         step = key.Step.Amount.ToDouble();
-        table = new(key.Pool.Concat(told.Select(number => number.Right)).Append(key.Step));
+        table = new(key.Pool(told.Select(number => number.Leaf)).Concat(told.Select(number => number.Right)).Append(key.Step));
         numbers = new int[told.Count];
         tolerance = new double[told.Count];
         standing = new Standing[told.Count];
@@ -182,7 +183,7 @@ internal sealed class Diagnosis
 
     private void MakeSlips(bool all)
     {
-        var (made, movable) = SlipMaker.Of(table, told.Select(number => table.IndexOf(number.Right)), unit);
+        var (made, movable) = SlipMaker.Of(table, Enumerable.Range(0, told.Count).Where(i => all || standing[i] == Standing.Wrong).Select(Under), unit);
         // What is written down wrongly is told of the number, not of the step that ends in it.
         var ends = Enumerable.Range(0, told.Count).Where(i => standing[i] == Standing.Wrong).Select(Under).ToHashSet();
         slips.AddRange(all ? made : made.Where(slip => !IsOfReading(slip.Cause.Kind) || !ends.Contains(slip.Step)));
@@ -497,7 +498,7 @@ internal sealed class Diagnosis
         (Slip, Slip)? Together(Slip one, Slip other)
         {
             if (one.Cause == other.Cause || one.Cost + other.Cost > MostPairCost || IsOfReading(one.Cause.Kind) && IsOfReading(other.Cause.Kind)
-                || one.Edits.Any(edit => other.Edits.Any(second => second.Target == edit.Target)))
+                || one.Edits.Any(edit => other.Edits.Any(second => Meet(edit, second) || Meet(second, edit))))
                 return null;
             trial.Run([.. before, .. one.Edits, .. other.Edits]);
             if (!Fits(number, trial[index]))
@@ -505,6 +506,10 @@ internal sealed class Diagnosis
             return string.CompareOrdinal(one.Cause.ToString(), other.Cause.ToString()) <= 0 ? (one, other) : (other, one);
         }
     }
+
+    // Two changes of one node, or of the sum that the other divides early.
+    private bool Meet(Edit one, Edit other) =>
+        one.Target == other.Target || one.Kind == EditKind.DividedEarly && table.Operands(one.Target)[0] == other.Target;
 
     private static bool IsDivision(SlipKind kind) =>
         kind is SlipKind.NotDivided or SlipKind.DividedTooEarly or SlipKind.DividedByAnother or SlipKind.StepLeftOut;

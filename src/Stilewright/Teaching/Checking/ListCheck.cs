@@ -96,7 +96,7 @@ public static class ListCheck
                 asked.Add(new(line, ListMeasure.Length, line.Item.Length, length));
         }
 
-        var told = asked.Select(each => new ToldNumber(each.Right, each.Told.Value.Inches.ToDouble(), [.. Own(each.Line, each.Measure, key, others), .. OneSided(each, asked, key)])).ToList();
+        var told = asked.Select(each => new ToldNumber(each.Right, each.Line.Item.Leaf, each.Told.Value.Inches.ToDouble(), [.. Own(each.Line, each.Measure, key, others), .. OneSided(each, asked, key)])).ToList();
         var diagnosis = Diagnosis.Of(told, key, unit);
 
         var numbers = new CheckedNumber[asked.Count];
@@ -148,7 +148,7 @@ public static class ListCheck
         {
             if (other != one && other.Measure == one.Measure && other.Line.Item is var item && item.Kind == one.Line.Item.Kind && item.Leaf == one.Line.Item.Leaf
                 && item.Kind is ItemKind.Stile or ItemKind.Rail && (one.Off + other.Off).IsZero
-                && key.Pool.SelectMany(quantity => quantity.Distinct()).OfType<Given>().Any(given => Subjects.Of(given) == "trim" && given.Length == Length.Abs(one.Off) * 2))
+                && key.Pool([item.Leaf]).SelectMany(quantity => quantity.Distinct()).OfType<Given>().Any(given => Subjects.Of(given) == "trim" && given.Length == Length.Abs(one.Off) * 2))
             {
                 yield return (new(SlipKind.TrimmedOneSide, "trim"), one.Told.Value.Inches.ToDouble(), 1);
                 yield break;

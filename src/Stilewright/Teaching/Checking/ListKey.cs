@@ -7,20 +7,44 @@ namespace Stilewright.Teaching.Checking;
 /// <summary>The right sizes of what a maker's list is about.</summary>
 public sealed class ListKey
 {
-    private ListKey(CutStage stage, IReadOnlyList<KeyItem> items, IReadOnlyList<Worked> pool, Worked step, ListKey? earlier)
+    private readonly IReadOnlyList<Worked> ofProject;
+    private readonly Dictionary<string, List<Worked>> byLabel = [];
+
+    private ListKey(CutStage stage, ProjectBreakdown project, IReadOnlyList<SizedFront> fronts, IReadOnlyList<SizedLeaf> leaves, ListKey? earlier)
     {
         Stage = stage;
-        Items = items;
-        Pool = pool;
-        Step = step;
+        Step = project.Standard[Shop.Settings.Step];
         Earlier = earlier;
+        ofProject = [project.Standard[Shop.Settings.Overlay]];
+        Items =
+        [
+            .. fronts.Where(front => front is { Width: not null, Height: not null })
+                .Select(front => new KeyItem(front.Path, front.Label, "front", front.Label, ItemKind.Front, front.Width!, front.Height!, null)),
+            .. leaves.Select(leaf => new KeyItem(leaf.Path, leaf.Label, leaf.Name, leaf.Label, leaf.IsDrawerFront ? ItemKind.DrawerFront : ItemKind.Leaf, leaf.Width, leaf.Height, null)),
+            .. leaves.Where(leaf => !leaf.IsWithheld).SelectMany(leaf => leaf.Parts.Select(part => Item(leaf, part, stage))),
+        ];
+        foreach (var front in fronts)
+        {
+            Worked[] ofFront = [.. new[] { front.Width, front.Height, front.Gap }.OfType<Worked>(), .. front.Edges.Select(edge => edge.Rule)];
+            foreach (var label in front.Leaves.Select(leaf => leaf.Label).Append(front.Label).Distinct())
+                byLabel[label] = [.. ofFront];
+        }
+
+        foreach (var leaf in leaves)
+        {
+            if (!byLabel.TryGetValue(leaf.Label, out var own))
+                byLabel.Add(leaf.Label, own = []);
+            own.AddRange([leaf.Width, leaf.Height, .. leaf.Parts.SelectMany(part => NamedFigures.Of(part).Select(figure => figure.Quantity))]);
+        }
     }
 
     public CutStage Stage { get; }
     public IReadOnlyList<KeyItem> Items { get; }
 
-    /// <summary>Every size of the same leaves and fronts at every stage: where a maker could have taken a wrong figure from.</summary>
-    public IReadOnlyList<Worked> Pool { get; }
+    /// <summary>Every size of some leaves and fronts at every stage: where a maker could have taken a wrong figure from.</summary>
+    /// <param name="labels">Labels of leaves and fronts.</param>
+    public IEnumerable<Worked> Pool(IEnumerable<string> labels) =>
+        labels.Distinct().SelectMany(label => byLabel.GetValueOrDefault(label) ?? []).Concat(ofProject);
 
     /// <summary>The cutting step.</summary>
     public Worked Step { get; }
@@ -35,24 +59,6 @@ public sealed class ListKey
     /// <summary>The key of all leaves of a project.</summary>
     public static ListKey Of(ProjectBreakdown project, CutStage stage, ListKey? earlier = null) =>
         new(stage, project, [.. project.Fronts], [.. project.Fronts.SelectMany(front => front.Leaves)], earlier);
-
-    private ListKey(CutStage stage, ProjectBreakdown project, IReadOnlyList<SizedFront> fronts, IReadOnlyList<SizedLeaf> leaves, ListKey? earlier)
-        : this(stage,
-            [
-                .. fronts.Where(front => front is { Width: not null, Height: not null })
-                    .Select(front => new KeyItem(front.Path, front.Label, "front", front.Label, ItemKind.Front, front.Width!, front.Height!, null)),
-                .. leaves.Select(leaf => new KeyItem(leaf.Path, leaf.Label, leaf.Name, leaf.Label, leaf.IsDrawerFront ? ItemKind.DrawerFront : ItemKind.Leaf, leaf.Width, leaf.Height, null)),
-                .. leaves.Where(leaf => !leaf.IsWithheld).SelectMany(leaf => leaf.Parts.Select(part => Item(leaf, part, stage))),
-            ],
-            [
-                .. fronts.SelectMany(front => new[] { front.Width, front.Height, front.Gap }.OfType<Worked>()),
-                .. fronts.SelectMany(front => front.Edges.Select(edge => edge.Rule)),
-                .. leaves.SelectMany(leaf => new[] { leaf.Width, leaf.Height }.Concat(leaf.Parts.SelectMany(part => NamedFigures.Of(part).Select(figure => figure.Quantity)))),
-                project.Standard[Shop.Settings.Overlay],
-            ],
-            project.Standard[Shop.Settings.Step], earlier)
-    {
-    }
 
     private static KeyItem Item(SizedLeaf leaf, Part part, CutStage stage)
     {

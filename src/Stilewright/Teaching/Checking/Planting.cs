@@ -28,7 +28,7 @@ public static class Planting
     }
 
     private static List<ToldNumber> Told(IReadOnlyList<KeyItem> items) =>
-        [.. items.SelectMany(item => new[] { item.Width, item.Length }).Select(right => new ToldNumber(right, right.Amount.ToDouble(), []))];
+        [.. items.SelectMany(item => new[] { item.Width, item.Length }.Select(right => new ToldNumber(right, item.Leaf, right.Amount.ToDouble(), [])))];
 
     private static (double, double)[] Sizes(IReadOnlyList<double> values) => [.. values.Chunk(2).Select(pair => (pair[0], pair[1]))];
 }

@@ -26,25 +26,34 @@ internal sealed class SlipMaker
     private readonly List<Slip> slips = [];
     private readonly List<Term> terms = [];
     private readonly string[] subjects;
+    private readonly string[]?[] tokens;
     private readonly List<int> quantities;
+    private readonly bool[] matters;
 
     private sealed record Term(int Step, int Join, int Node, string Subject, bool Adds, double Count);
 
-    private SlipMaker(WorkedTable table, LengthUnit unit)
+    private SlipMaker(WorkedTable table, IEnumerable<int> roots, LengthUnit unit)
     {
         this.table = table;
         this.unit = unit;
+        tokens = [.. Enumerable.Range(0, table.Count).Select(index => KeyOf(table[index])?.Split('/', '.', '-'))];
+        matters = table.Under(roots);
         subjects = [.. Enumerable.Range(0, table.Count).Select(index => Subjects.Of(table[index]))];
         quantities = [.. Enumerable.Range(0, table.Count).Where(index => table[index] is { Dimension: var dimension } and (Given or FromTable or Named) && dimension == Dimension.Length)];
     }
 
-    /// <summary>Slips at the steps of the working and at what was read for it.</summary>
+    /// <summary>Slips at the steps of the working of some quantities, and at what was read for it.</summary>
+    /// <param name="roots">The quantities, as indexes into the table.</param>
     public static (IReadOnlyList<Slip> Slips, IReadOnlyList<(int Node, string Subject, double Sign)> MovableTerms) Of(WorkedTable table, IEnumerable<int> roots, LengthUnit unit)
     {
-        var maker = new SlipMaker(table, unit);
-        var steps = Enumerable.Range(0, table.Count).Where(index => table[index] is Named).Concat(roots.Where(root => table[root] is not (Named or Given or FromTable))).Distinct();
-        foreach (var step in steps)
-            maker.AddStep(step);
+        var ends = roots.ToHashSet();
+        var maker = new SlipMaker(table, ends, unit);
+        for (var step = 0; step < table.Count; step++)
+        {
+            if (table[step] is Named || ends.Contains(step) && table[step] is not (Given or FromTable))
+                maker.AddStep(step);
+        }
+
         maker.AddReadings();
         var movable = maker.terms.Where(term => Movable.Contains(term.Subject))
             .DistinctBy(term => term.Node)
@@ -61,6 +70,8 @@ internal sealed class SlipMaker
         var operations = 0;
         var principal = Descend(table[step] is Named ? table.Operands(step)[0] : step, true);
         terms.AddRange(own);
+        if (!matters[step])
+            return;
 
         foreach (var group in own.GroupBy(term => (term.Subject, term.Adds)))
             AddTerms(step, [.. group]);
@@ -81,7 +92,7 @@ internal sealed class SlipMaker
                     operations++;
                     var first = Descend(under[0], isFirst);
                     AddTerm(node, under[1], table[node] is Sum);
-                    if (table[under[0]] is Named or Given or FromTable)
+                    if (matters[step] && table[under[0]] is Named or Given or FromTable)
                         AddLikeFirst(node, under[0]);
                     return first;
                 case Quotient { Right: Number number }:
@@ -111,7 +122,7 @@ internal sealed class SlipMaker
         void AddDivision(int node, Number number)
         {
             var by = number.Amount.ToDouble();
-            if (by < 2)
+            if (by < 2 || !matters[step])
                 return;
             var isTerm = Subjects.Of(table[node]) is "trim" or "rough";
             Add(SlipKind.NotDivided, isTerm ? subjects[node] : subjects[step], step, 1.3, new Edit(node, EditKind.NotDivided));
@@ -126,6 +137,8 @@ internal sealed class SlipMaker
 
         void AddOthers(int node)
         {
+            if (!matters[step])
+                return;
             foreach (var other in table.Operands(node).Where(other => Differ(table.Value(other), table.Value(node))).DistinctBy(table.Value))
                 Add(SlipKind.AnotherOfSeveral, subjects[step], step, 1.4, new Edit(node, EditKind.Become, other));
         }
@@ -192,7 +205,7 @@ internal sealed class SlipMaker
         var (first, second) = (subjects[one], subjects[other]);
         if (first == second ? TakenForEachOther.Contains(first) : Alike.Any(group => group.Contains(first) && group.Contains(second)))
             return true;
-        return KeyOf(table[one]) is { } key && KeyOf(table[other]) is { } otherKey && DifferInOneToken(key, otherKey);
+        return tokens[one] is { } key && tokens[other] is { } otherKey && DifferInOneToken(key, otherKey);
     }
 
     private static string? KeyOf(Worked quantity) => quantity switch
@@ -202,16 +215,20 @@ internal sealed class SlipMaker
         _ => null,
     };
 
-    private static bool DifferInOneToken(string one, string other)
+    private static bool DifferInOneToken(string[] first, string[] second)
     {
-        var (first, second) = (one.Split('/', '.', '-'), other.Split('/', '.', '-'));
-        return first.Length == second.Length && first[0] == second[0] && first.Zip(second).Count(pair => pair.First != pair.Second) == 1;
+        if (first.Length != second.Length || first[0] != second[0])
+            return false;
+        var differ = 0;
+        for (var i = 0; i < first.Length; i++)
+            differ += first[i] == second[i] ? 0 : 1;
+        return differ == 1;
     }
 
     private void AddReadings()
     {
         // Nobody reads the cutting step off a tape.
-        foreach (var node in quantities.Where(node => subjects[node] != "step"))
+        foreach (var node in quantities.Where(node => matters[node] && subjects[node] != "step"))
         {
             var deeper = table[node] is Named ? 0.9 : 0.6;
             foreach (var variant in ReadingSlips.Of(table.Value(node), unit))

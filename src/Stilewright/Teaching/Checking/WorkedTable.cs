@@ -112,6 +112,24 @@ internal sealed class WorkedTable
         return sorted;
     }
 
+    /// <summary>Which nodes are one of the roots or lie under one.</summary>
+    public bool[] Under(IEnumerable<int> roots)
+    {
+        var under = new bool[Count];
+        foreach (var root in roots)
+            under[root] = true;
+        // Operands stand before what they make.
+        for (var i = Count - 1; i >= 0; i--)
+        {
+            if (!under[i])
+                continue;
+            foreach (var operand in operands[i])
+                under[operand] = true;
+        }
+
+        return under;
+    }
+
     /// <summary>Whether a node is the other or lies under it.</summary>
     public bool IsUnder(int index, int root) => Array.BinarySearch(Above(index), root) >= 0;
 
@@ -282,6 +300,9 @@ internal sealed class WorkedTable
                 return made.WithOperands([nodes[edit.Other], under[1]]);
             case EditKind.DividedEarly:
                 var whole = under[0];
+                // Another slip may have left out what would be taken after dividing.
+                if (whole is not (Sum or Difference))
+                    return whole / under[1];
                 return whole.WithOperands([whole.Operands[0] / under[1], whole.Operands[1]]);
             case EditKind.Scale when made is Quotient { Right: Number by }:
                 return under[0] / new Number(Exact(by.Amount.ToDouble() / edit.Factor));
