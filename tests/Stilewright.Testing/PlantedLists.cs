@@ -1,6 +1,7 @@
 using Fractions;
 using Stilewright.Doors;
 using Stilewright.Measure;
+using Stilewright.Projects;
 using Stilewright.Shop;
 using Stilewright.Teaching.Checking;
 
@@ -9,7 +10,7 @@ namespace Stilewright.Testing;
 /// <summary>A maker's list of one leaf of a random project, right or with slips planted in it.</summary>
 /// <param name="Planted">The causes planted; empty in a right list.</param>
 /// <param name="Changed">How many numbers are off by more than the cutting step.</param>
-public sealed record PlantedList(ListKey Key, LengthUnit Unit, MakersList List, IReadOnlyList<Cause> Planted, int Changed)
+public sealed record PlantedList(Course Course, ProjectBreakdown Project, ListKey Key, LengthUnit Unit, MakersList List, IReadOnlyList<Cause> Planted, int Changed)
 {
     public CheckedList Check() => ListCheck.Check(List, Key, Unit);
 }
@@ -17,7 +18,7 @@ public sealed record PlantedList(ListKey Key, LengthUnit Unit, MakersList List, 
 /// <summary>Lists of random projects: the same seed gives the same list. A list of so many lines is about the first parts of a project.</summary>
 public static class PlantedLists
 {
-    private sealed record Subject(ListKey Key, LengthUnit Unit, IReadOnlyList<KeyItem> Items, IReadOnlyList<int> Counts);
+    private sealed record Subject(Course Course, ProjectBreakdown Project, ListKey Key, LengthUnit Unit, IReadOnlyList<KeyItem> Items, IReadOnlyList<int> Counts);
 
     // Every size of every part, like parts on one line, at each stage in turn; of one leaf, or of as many as give so many lines.
     private static IEnumerable<Subject> Subjects(int projects, int seed, int? lines)
@@ -30,16 +31,16 @@ public static class PlantedLists
                 continue;
             var stage = (CutStage)(i % 3);
             var key = lines is null ? ListKey.Of(project, leaf, stage) : ListKey.Of(project, stage);
-            var subject = SubjectOf(key, course.Unit, lines);
+            var subject = SubjectOf(course, project, key, lines);
             if (lines is null || subject.Items.Count == lines)
                 yield return subject;
         }
     }
 
-    private static Subject SubjectOf(ListKey key, LengthUnit unit, int? lines)
+    private static Subject SubjectOf(Course course, ProjectBreakdown project, ListKey key, int? lines)
     {
         var alike = key.Items.Where(item => item.Part is not null).GroupBy(item => (item.Leaf, item.Kind, item.Width, item.Length)).Take(lines ?? int.MaxValue).ToList();
-        return new(key, unit, [.. alike.Select(items => items.First())], [.. alike.Select(items => items.Count())]);
+        return new(course, project, key, course.Unit, [.. alike.Select(items => items.First())], [.. alike.Select(items => items.Count())]);
     }
 
     /// <summary>Right lists of every leaf of random projects, at every stage, rounded to the cutting step.</summary>
@@ -53,7 +54,7 @@ public static class PlantedLists
             {
                 foreach (var stage in Enum.GetValues<CutStage>())
                 {
-                    var subject = SubjectOf(ListKey.Of(project, leaf, stage), course.Unit, null);
+                    var subject = SubjectOf(course, project, ListKey.Of(project, leaf, stage), null);
                     yield return ListOf(subject, [], RightSizes(subject));
                 }
             }
@@ -124,6 +125,6 @@ public static class PlantedLists
         }
 
         var lines = subject.Items.Select((item, i) => new ListLine(i + 1, item.Name, subject.Counts[i], Entry(sizes[i].Width), Entry(sizes[i].Length))).ToList();
-        return new(subject.Key, subject.Unit, new(subject.Key.Stage, lines), causes, Off(subject, sizes, RightSizes(subject)));
+        return new(subject.Course, subject.Project, subject.Key, subject.Unit, new(subject.Key.Stage, lines), causes, Off(subject, sizes, RightSizes(subject)));
     }
 }

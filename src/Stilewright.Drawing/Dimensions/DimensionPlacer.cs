@@ -201,6 +201,7 @@ public sealed class DimensionPlacer(Scale scale, LengthFormat format, TextStyle 
         return new(text.Span.Value, scale, axis.At(text.Span.From, line), axis.At(text.Span.To, line), strokes, axis.Letter(text, textHeight))
         {
             Path = text.Span.Path,
+            Exaggeration = text.Span.Exaggeration,
         };
     }
 

@@ -15,6 +15,9 @@ public sealed record Span(double From, double To, Length Value)
     /// <summary>Said before the figure, such as "opening"; null for the figure alone.</summary>
     public string? Word { get; init; }
 
+    /// <summary>How many times larger than the drawing's scale says the distance is drawn, so that it can be seen; the drawing states it.</summary>
+    public int Exaggeration { get; init; } = 1;
+
     /// <summary>Stands in place of the figure, such as the letter by which a worksheet asks for it; null for the figure.</summary>
     public string? Letter { get; init; }
 }

@@ -125,7 +125,7 @@ public sealed record Lettering(PaperPoint At, SetLine Line, bool IsUpright = tru
 /// <param name="Value">What is measured, exactly.</param>
 /// <param name="Scale">The scale of the drawing it stands in.</param>
 /// <param name="From">One end of the dimension line.</param>
-/// <param name="To">The other end; the distance between the two is the value at the scale.</param>
+/// <param name="To">The other end; the distance between the two is the value at the scale, times <see cref="Exaggeration"/>.</param>
 /// <param name="Strokes">Dimension line, ticks, extension and leader lines.</param>
 /// <param name="Text">The figure.</param>
 public sealed record DimensionMark(
@@ -133,4 +133,7 @@ public sealed record DimensionMark(
 {
     /// <summary>The path of the thing measured; null where it is no one thing.</summary>
     public string? Path { get; init; }
+
+    /// <summary>How many times larger than the scale says it is drawn, so that it can be seen.</summary>
+    public int Exaggeration { get; init; } = 1;
 }

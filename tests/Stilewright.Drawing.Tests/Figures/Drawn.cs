@@ -97,6 +97,6 @@ internal static class Drawn
         }
 
         foreach (var mark in Marks(scene))
-            Assert.Equal(mark.Scale.OnPaper(mark.Value), mark.From.DistanceTo(mark.To), 1e-6);
+            Assert.Equal(mark.Scale.OnPaper(mark.Value) * mark.Exaggeration, mark.From.DistanceTo(mark.To), 1e-6);
     }
 }

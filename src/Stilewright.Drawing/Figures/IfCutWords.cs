@@ -1,0 +1,32 @@
+using Stilewright.Teaching.IfCut;
+
+namespace Stilewright.Drawing.Figures;
+
+/// <summary>Consequences in a few words, for drawings and their captions.</summary>
+public static class IfCutWords
+{
+    /// <summary>What happens, such as "joints open".</summary>
+    public static string Title(Consequence consequence)
+    {
+        ArgumentNullException.ThrowIfNull(consequence);
+        return consequence.Kind switch
+        {
+            ConsequenceKind.JointOpen => "joints open",
+            ConsequenceKind.HeldApart => "rails held apart",
+            ConsequenceKind.LeafSize => "leaf of another size",
+            ConsequenceKind.EndsUneven => "ends uneven",
+            ConsequenceKind.LightOffMiddle => "light off the middle",
+            ConsequenceKind.MemberWidth => "member of another width",
+            ConsequenceKind.PanelBottoms => "panel bottoms",
+            ConsequenceKind.PanelTight => "panel tight",
+            ConsequenceKind.PanelLoose => "panel loose",
+            ConsequenceKind.PanelShowsLight => "panel shows light",
+            ConsequenceKind.PanelFallsOut => "panel falls out",
+            ConsequenceKind.CrownWood => "wood at the crown",
+            ConsequenceKind.CrownBrokenThrough => "arch breaks through",
+            _ => "within the allowance",
+        };
+    }
+
+    internal static string Of(FaultKind kind) => kind switch { FaultKind.Open => "open", FaultKind.TooMuch => "over", _ => "short" };
+}
