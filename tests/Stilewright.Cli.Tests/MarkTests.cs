@@ -172,4 +172,39 @@ public sealed class MarkTests : IDisposable
         Assert.Contains("5   mark: the list is not right", Ran.With("mark", "--help").Output, StringComparison.Ordinal);
         Assert.Equal(ExitCode.ListWrong, Ran.With("mark", folder.Small(), list).Code);
     }
+
+    // Rails of 7 11/16 lack both tongues of 7/16, and so each joint stands open by one.
+    [Fact]
+    public void What_would_happen_is_drawn_where_all_is_told()
+    {
+        var course = folder.Small();
+        var list = folder.Write("list.csv", Right.Replace("8 9/16", "7 11/16", StringComparison.Ordinal));
+        var (svg, pdf) = (folder.File("if-cut.svg"), folder.File("answer.pdf"));
+        foreach (var tell in new[] { "right-or-wrong", "hint", "rule" })
+        {
+            var refused = Ran.With("mark", course, list, "--leaf", "7.1L", "--tell", tell, "--draw", svg);
+            Assert.Equal(ExitCode.WrongUse, refused.Code);
+            Assert.Contains("--draw shows right sizes: give --tell all with it.", refused.Error, StringComparison.Ordinal);
+            Assert.False(File.Exists(svg));
+        }
+
+        var ran = Ran.With("mark", course, list, "--leaf", "7.1L", "--tell", "all", "--draw", svg, "--pdf", pdf, "--paper", "a4");
+        Assert.Equal(ExitCode.ListWrong, ran.Code);
+        Assert.Contains("joints open", ran.Error, StringComparison.Ordinal);
+        Assert.Contains(": the answer on ", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("What would happen if the list were cut: joints open", File.ReadAllText(svg), StringComparison.Ordinal);
+        Assert.Equal("%PDF", System.Text.Encoding.ASCII.GetString(File.ReadAllBytes(pdf)[..4]));
+        Assert.Equal(ExitCode.FileFailed, Ran.With("mark", course, list, "--leaf", "7.1L", "--tell", "all", "--pdf", pdf).Code);
+        Assert.Equal(ExitCode.ListWrong, Ran.With("mark", course, list, "--leaf", "7.1L", "--tell", "hint", "--pdf", pdf, "--replace").Code);
+        Assert.Contains("--paper is that of the PDF", Ran.With("mark", course, list, "--paper", "a4").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_right_list_has_nothing_to_draw()
+    {
+        var svg = folder.File("if-cut.svg");
+        var ran = Ran.With("mark", folder.Small(), folder.Write("list.csv", Right), "--leaf", "7.1L", "--tell", "all", "--draw", svg);
+        Assert.Contains("is not written: nothing would happen", ran.Error, StringComparison.Ordinal);
+        Assert.False(File.Exists(svg));
+    }
 }

@@ -6,6 +6,10 @@ using Stilewright.Cli.Layout;
 using Stilewright.Cli.Pages;
 using Stilewright.Documents.Lists;
 using Stilewright.Doors;
+using Stilewright.Drawing.Packets;
+using Stilewright.Drawing.Scenes;
+using Stilewright.Drawing.Worksheets;
+using Stilewright.Drawing.Writing;
 using Stilewright.Measure;
 using Stilewright.Teaching.Checking;
 using Stilewright.Teaching.Telling;
@@ -13,8 +17,10 @@ using Stilewright.Wording;
 
 namespace Stilewright.Cli.Commands;
 
-internal sealed class MarkCommand(Screen screen) : Command<MarkCommand.Settings>
+internal sealed class MarkCommand(Screen screen, TimeProvider clock) : Command<MarkCommand.Settings>
 {
+    private const double SheetMargin = 5;
+
     internal sealed class Settings : LeafSettings
     {
         [CommandArgument(1, "<LIST>")]
@@ -40,6 +46,22 @@ internal sealed class MarkCommand(Screen screen) : Command<MarkCommand.Settings>
         [CommandOption("--worked")]
         [Description("With --already-cut: the joints are cut and the edges moulded or raised too.")]
         public bool Worked { get; init; }
+
+        [CommandOption("--draw <FILE>")]
+        [Description("Write an SVG of what would happen if it were cut so. It shows right sizes, so it takes --tell all.")]
+        public string? Draw { get; init; }
+
+        [CommandOption("--pdf <FILE>")]
+        [Description("Write the answer as a PDF, a page or more for each leaf; with --tell all it has the drawings of --draw.")]
+        public string? Pdf { get; init; }
+
+        [CommandOption("--paper <PAPER>")]
+        [Description("Of the PDF: letter or a4; when absent, letter for inches and a4 for millimetres.")]
+        public string? PaperName { get; init; }
+
+        [CommandOption("--replace")]
+        [Description("Write over files that are there.")]
+        public bool Replace { get; init; }
 
         [CommandOption("--json")]
         [Description("Write JSON.")]
@@ -71,6 +93,12 @@ internal sealed class MarkCommand(Screen screen) : Command<MarkCommand.Settings>
                 return ValidationResult.Error($"--tell takes right-or-wrong, hint, rule or all, not \"{Tell}\".");
             if (AlreadyCut && Tell != "all")
                 return ValidationResult.Error("--already-cut shows right sizes: give --tell all with it.");
+            if (Draw is not null && Tell != "all")
+                return ValidationResult.Error("--draw shows right sizes: give --tell all with it.");
+            if (PaperName is not (null or "letter" or "a4"))
+                return ValidationResult.Error($"--paper takes letter or a4, not \"{PaperName}\".");
+            if (Pdf is null && PaperName is not null)
+                return ValidationResult.Error("--paper is that of the PDF: name one with --pdf.");
             if (Worked && Stage == "rough")
                 return ValidationResult.Error("--worked does not go with --stage rough: a rough blank is not worked yet.");
             return Worked && !AlreadyCut ? ValidationResult.Error("--worked goes with --already-cut.") : base.Validate();
@@ -79,6 +107,8 @@ internal sealed class MarkCommand(Screen screen) : Command<MarkCommand.Settings>
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
     {
+        foreach (var path in new[] { settings.Draw, settings.Pdf }.OfType<string>())
+            OutputFile.RefuseExisting(path, settings.Replace);
         var breakdown = CourseFile.Open(settings.File);
         var selection = Selection.Of(breakdown, settings.BenchNumber, settings.Leaf).OrRefuse();
         ProjectBreakdown[] projects = [.. selection.Projects];
@@ -104,11 +134,33 @@ internal sealed class MarkCommand(Screen screen) : Command<MarkCommand.Settings>
         var format = settings.FormatFor(breakdown, projects);
         var marked = new MarkedList(settings.Leaf is null ? $"bench {project.Project.Bench}, {project.Project.Name}" : $"leaf {leaves[0].Label}, {leaves[0].Name}",
             read, found, Answers.Of(found, settings.Telling, format), settings.AlreadyCut ? MarkedList.ReusesOf(found, breakdown, settings.Worked) : []);
+        if (settings.Draw is { } drawing)
+            WriteDrawing(drawing, IfCutSheet.Draw(breakdown, project, found, format), settings.Replace);
+        if (settings.Pdf is { } pdf)
+        {
+            var paper = settings.PaperName switch { "letter" => Paper.Letter, "a4" => Paper.A4, _ => format.Unit == LengthUnit.Inch ? Paper.Letter : Paper.A4 };
+            var print = AnswerPrint.Of(breakdown, project, found, marked.Answer, format, paper, ProgramVersion.Text, clock.GetLocalNow());
+            var count = PdfFile.Write(pdf, print.Facts, print.Pages, settings.Replace, screen, cancellationToken);
+            screen.Error.WriteLine($"{pdf}: the answer on {TradeWords.Count(count, "sheet", "sheets")}.");
+        }
+
         if (settings.Json)
             screen.Plain.Write(MarkJson.Of(breakdown, marked, format));
         else
             PageWriter.Write(MarkPage.Of(breakdown, marked, format), screen);
         return found.IsRight ? ExitCode.Good : ExitCode.ListWrong;
+    }
+
+    private void WriteDrawing(string path, Scene? scene, bool replace)
+    {
+        if (scene is null)
+        {
+            screen.Error.WriteLine($"{path} is not written: nothing would happen that a drawing could show.");
+            return;
+        }
+
+        OutputFile.Write(path, SvgWriter.Text(scene.OnSheet(SheetMargin)), replace);
+        screen.Error.WriteLine($"{path}: {scene.Description}.");
     }
 
     private static ReadList Open(string path, LengthUnit unit, CutStage? stage) => CourseFile.Use(path, MakersListReader.Read(InputFile.Read(path, "the list"), unit, stage));

@@ -32,8 +32,8 @@ internal static class MarkPage
                 line.Line.Count?.ToString(CultureInfo.InvariantCulture) ?? "",
                 line.Line.Width?.Text ?? "",
                 line.Line.Length?.Text ?? "",
-                Verdict(line),
-                RightSize(line),
+                AnswerWords.Verdict(line),
+                AnswerWords.RightSize(line),
             ]));
         foreach (var line in answer.Lines)
         {
@@ -59,20 +59,6 @@ internal static class MarkPage
 
     private static string NotRead(IReadOnlyList<string> columns) => columns.Count == 0 ? ""
         : $" Not read: {string.Join(", ", columns.Take(MostColumns))}{(columns.Count > MostColumns ? $" and {columns.Count - MostColumns} more columns" : "")}.";
-
-    private static string Verdict(LineAnswer line)
-    {
-        if (line.What.Length == 0)
-            return "goes with nothing";
-        if (line.IsRight)
-            return "right";
-        var wrong = line.Numbers.Where(number => number.Mark != "right").GroupBy(number => number.Mark)
-            .Select(group => $"{string.Join(" and ", group.Select(number => number.Number.Measure.ToString().ToLowerInvariant()).Distinct())} {group.Key}").ToList();
-        return wrong.Count == 0 ? "count not right" : string.Join("; ", wrong);
-    }
-
-    private static string RightSize(LineAnswer line) => string.Join("; ", line.Numbers.Where(number => number.Right is not null).GroupBy(number => number.Number.Item)
-        .Select(size => string.Join(" × ", size.OrderBy(number => number.Number.Measure).Select(number => number.Right))));
 
     private static void AddMistake(Page page, MistakeAnswer mistake, string heading)
     {

@@ -33,7 +33,8 @@ internal sealed class GrooveSection
     {
         var full = Scale.FullSize;
         IReadOnlyList<int> steps = format.Unit == LengthUnit.Inch ? [1, 2, 4, 8] : [1, 2, 5, 10];
-        var fault = fit.Open.IsZero ? Length.Abs(fit.Reach - fit.RightReach) : fit.Open;
+        var fault = fit.Open.IsPositive ? fit.Open
+            : new[] { Length.Abs(fit.Reach - fit.RightReach), Length.Abs(fit.Reach), fit.Reach.IsPositive ? fit.Depth - fit.Reach : default }.Where(each => each.IsPositive).Min();
         bool Fits(int step) => full.OnPaper(fit.Depth) * step <= MostDepth && full.OnPaper(Length.Greatest(-fit.Reach, fit.Open)) * step <= MostOut;
         if (!Fits(1))
             return null;
@@ -56,11 +57,10 @@ internal sealed class GrooveSection
     public IEnumerable<SceneNode> Draw()
     {
         var (depth, reach, open) = (On(fit.Depth), On(fit.Reach), On(fit.Open));
-        // Thickness shows no fault; it is drawn at a scale that leaves room.
         var (thick, from, groove) = (On(thickness), On(face), On(width));
         var end = Math.Max(Math.Max(-reach, open), 0) + Beyond;
         List<SceneNode> nodes = [];
-        PaperPoint At(double across, double down) => new(across, down);
+        static PaperPoint At(double across, double down) => new(across, down);
 
         var member = Outline.Through(true,
             At(-depth - Behind, 0), At(0, 0), At(0, from), At(-depth, from), At(-depth, from + groove), At(0, from + groove), At(0, thick), At(-depth - Behind, thick),

@@ -31,6 +31,8 @@ internal sealed class IfCutDrawing
     private readonly int times;
     private readonly PaperBox[] strips;
     private readonly GrooveSection? section;
+    // Parts that are far from their places may lie over one another.
+    private readonly List<PaperBox> labels = [];
 
     public IfCutDrawing(Consequence consequence, LeafDetail detail, Scale scale, LengthFormat format)
     {
@@ -41,7 +43,7 @@ internal sealed class IfCutDrawing
         section = consequence.Fit is { } fit ? GrooveSection.Of(fit, leaf, detail.Cutters, format) : null;
     }
 
-    private static IReadOnlyList<int> Steps(LengthFormat format) => format.Unit == LengthUnit.Inch ? [1, 2, 4, 8, 16, 32, 64, 128] : [1, 2, 5, 10, 20, 50, 100, 200];
+    private static IReadOnlyList<int> Steps(LengthFormat format) => format.Unit == LengthUnit.Inch ? [1, 2, 4, 8, 16, 32, 64, 128, 256] : [1, 2, 5, 10, 20, 50, 100, 200, 500];
 
     // So large that the least of what is wrong can be seen, and that an arch is not drawn through wood that it leaves standing.
     private int Times()
@@ -170,8 +172,9 @@ internal sealed class IfCutDrawing
 
         if (laid == LaidPart.InPlace(laid.Part))
             return new CurvedLines(Place).Of(chain);
-        PaperPoint Still(CurvePoint point) => new(point.X, point.Y);
-        return Outline.Through(true, [.. new CurvedLines(Still).Of(chain).Flattened(FlatteningMillimetres / scale.InchesOnPaper(1)).Select(point => Place(new(point.X, point.Y)))]);
+        // Turned over like paper, so that arcs keep their way round.
+        static PaperPoint Still(CurvePoint point) => new(point.X, -point.Y);
+        return Outline.Through(true, [.. new CurvedLines(Still).Of(chain).Flattened(FlatteningMillimetres / scale.InchesOnPaper(1)).Select(point => Place(new(point.X, -point.Y)))]);
     }
 
     private void Label(Part part, PaperBox face, List<SceneNode> nodes)
@@ -182,12 +185,13 @@ internal sealed class IfCutDrawing
             room = Narrowest(arched, face).Grown(-InsideMember);
         PaperPoint wish = isFill ? room.Centre : part.StandsUpright ? new(face.Centre.X, face.Bottom - face.Height * OffMiddle) : new(face.Left + face.Width * OffMiddle, room.Centre.Y);
         if (Drafting.Label(part.ShortLabel, room, wish, !part.StandsUpright) is not { } label
-            || strips.Any(label.Box.Overlaps) || part.IsMitred && !IsClearOfMitres(label.Box, face, part.StandsUpright))
+            || strips.Concat(labels).Any(label.Box.Overlaps) || part.IsMitred && !IsClearOfMitres(label.Box, face, part.StandsUpright))
         {
             return;
         }
 
         nodes.AddRange(label.Nodes);
+        labels.Add(label.Box);
     }
 
     private static PaperBox Narrowest(RailCurve arched, PaperBox face)

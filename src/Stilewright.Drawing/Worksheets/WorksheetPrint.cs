@@ -31,7 +31,7 @@ public sealed record WorksheetPrint(PdfFacts Facts, IEnumerable<PdfPage> Pages)
             var flow = new Flow(room);
             flow.Begin(new("", $"bench {sheet.Bench.ToString(CultureInfo.InvariantCulture)}", false));
             flow.Add(WorksheetStrips.Of(sheet, flow.Width, flow.Height));
-            foreach (var laid in Numbered(flow.End(), paper, new("worksheet", What(sheet), From(sheet, true), sheet.Bench, sheet.Format.Unit, facts)))
+            foreach (var laid in Numbered(flow.End(), paper, new TeachingBlock("worksheet", What(sheet), From(sheet, true), sheet.Bench, sheet.Format.Unit, facts)))
                 yield return laid;
         }
 
@@ -42,11 +42,11 @@ public sealed record WorksheetPrint(PdfFacts Facts, IEnumerable<PdfPage> Pages)
         key.Add(WorksheetKey.Scheme(key.Width));
         foreach (var sheet in sheets)
             key.Add(WorksheetKey.Of(sheet, key.Width, key.Height / 2));
-        foreach (var laid in Numbered(key.End(), paper, new("worksheet", What(sheets[0]), From(sheets[0], false), null, sheets[0].Format.Unit, facts)))
+        foreach (var laid in Numbered(key.End(), paper, new TeachingBlock("worksheet", What(sheets[0]), From(sheets[0], false), null, sheets[0].Format.Unit, facts)))
             yield return laid;
     }
 
-    internal static IEnumerable<Sheet> Numbered(IReadOnlyList<LaidSheet> sheets, Paper paper, TeachingBlock facts)
+    internal static IEnumerable<Sheet> Numbered(IReadOnlyList<LaidSheet> sheets, Paper paper, BlockFacts facts)
     {
         var block = new TitleBlock(paper, facts);
         for (var i = 0; i < sheets.Count; i++)

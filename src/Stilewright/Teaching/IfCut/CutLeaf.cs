@@ -413,7 +413,7 @@ internal sealed partial class CutLeaf
         }
 
         found.Add(New(ConsequenceKind.PanelFallsOut, -reach, reach.IsZero ? (FormattableString)$"slides out of the groove opposite when it lies against one side, and falls out."
-            : (FormattableString)$"falls out: slid to one side, it ends {-reach} short of the groove opposite, and light shows.") with
+            : (FormattableString)$"ends {-reach} short of the groove opposite when it lies against one side, and falls out.") with
         {
             Working = working,
             Fit = Fit(reach, default),
