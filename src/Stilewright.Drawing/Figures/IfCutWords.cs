@@ -1,3 +1,4 @@
+using Stilewright.Doors;
 using Stilewright.Teaching.IfCut;
 
 namespace Stilewright.Drawing.Figures;
@@ -17,16 +18,18 @@ public static class IfCutWords
             ConsequenceKind.EndsUneven => "ends uneven",
             ConsequenceKind.LightOffMiddle => "light off the middle",
             ConsequenceKind.MemberWidth => "member of another width",
-            ConsequenceKind.PanelBottoms => "panel bottoms",
-            ConsequenceKind.PanelTight => "panel tight",
-            ConsequenceKind.PanelLoose => "panel loose",
-            ConsequenceKind.PanelShowsLight => "panel shows light",
-            ConsequenceKind.PanelFallsOut => "panel falls out",
+            ConsequenceKind.PanelBottoms => $"{Noun(consequence)} bottoms",
+            ConsequenceKind.PanelTight => $"{Noun(consequence)} tight",
+            ConsequenceKind.PanelLoose => $"{Noun(consequence)} loose",
+            ConsequenceKind.PanelShowsLight => $"{Noun(consequence)} shows light",
+            ConsequenceKind.PanelFallsOut => $"{Noun(consequence)} falls out",
             ConsequenceKind.CrownWood => "wood at the crown",
             ConsequenceKind.CrownBrokenThrough => "arch breaks through",
             _ => "within the allowance",
         };
     }
+
+    private static string Noun(Consequence consequence) => consequence.Fit is { Filling.Kind: PartKind.Glass } ? "pane" : "panel";
 
     internal static string Of(FaultKind kind) => kind switch { FaultKind.Open => "open", FaultKind.TooMuch => "over", _ => "short" };
 }

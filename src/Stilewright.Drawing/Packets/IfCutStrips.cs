@@ -10,7 +10,7 @@ namespace Stilewright.Drawing.Packets;
 /// <summary>Lays what would happen if a wrong list were cut: a sentence, its arithmetic, its drawing.</summary>
 internal static class IfCutStrips
 {
-    private const double MostHeight = 100;
+    private const double MostHeight = 104;
     private const double AboveOne = 7;
     private const double ToDrawing = 3;
 

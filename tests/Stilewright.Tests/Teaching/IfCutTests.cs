@@ -44,7 +44,7 @@ public class IfCutTests
     {
         var one = Assert.Single(Cut(Door(), ("stiles", 2, "2 1/2", "32"), ("rails", 2, "2 1/2", "8")));
         Assert.Equal((ConsequenceKind.JointOpen, L("3/8")), (one.Kind, one.Amount));
-        Assert.Equal("The rails are 3/4 in short: with the stiles in place each joint stands open 3/8 in, and the tongue does not reach into the groove; they cannot be drawn up, for the panel bottoms before they close.", Words(one));
+        Assert.Equal("The rails are 3/4 in short: with the stiles in place each joint stands open 3/8 in, and the tongue does not reach into the groove; they cannot be drawn up, for the raised panel bottoms before they close.", Words(one));
         Assert.Equal("(8 3/4 − 8) ÷ 2 = 3/8", WorkedText.Arithmetic(one.Working!, LengthFormat.InchesTo32));
         Assert.Equal(4, one.Faults.Count);
         Assert.All(one.Faults, fault => Assert.Equal((FaultKind.Open, true, L("3/8")), (fault.Kind, fault.IsAcross, fault.Amount)));
@@ -94,7 +94,7 @@ public class IfCutTests
     {
         var all = Cut(Door(), ("top rail", 1, "2 1/2", "8 3/4"), ("bottom rail", 1, "2 3/4", "8 3/4"));
         Assert.Equal([(ConsequenceKind.PanelBottoms, L("1/16")), (ConsequenceKind.MemberWidth, L("1/4"))], all.Select(one => (one.Kind, one.Amount)));
-        Assert.Equal("The panel is right, but its light comes out 1/4 in smaller: it takes up the whole 1/8 in of play and bottoms in the grooves, which holds the rails above and below 1/16 in out of place.", Words(all[0]));
+        Assert.Equal("The raised panel is right, but its light comes out 1/4 in smaller: it takes up the whole 1/8 in of play and bottoms in the grooves, which holds the rails above and below 1/16 in out of place.", Words(all[0]));
     }
 
     // All that lies between the stiles 1/2 narrow goes together; the gap of the pair grows by as much.

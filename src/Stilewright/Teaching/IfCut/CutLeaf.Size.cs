@@ -66,7 +66,7 @@ internal sealed partial class CutLeaf
     {
         if (IsShared(isAcross))
         {
-            return front.Gap is not { } gap ? (FormattableString)$"; what its leaves lap over one another changes by that"
+            return front.Gap is not { } gap ? (FormattableString)$": it laps {Length.Abs(change)} {(change.IsNegative ? "less" : "more")} over its neighbour"
                 : gap.Length - change is var left && left.IsNegative
                     ? (FormattableString)$": the {gap.Length} between the leaves is gone, and they bind by {-left}"
                     : (FormattableString)$": the gap between the leaves becomes {left:figure} instead of {gap.Length}";

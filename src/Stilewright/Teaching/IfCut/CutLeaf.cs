@@ -500,7 +500,7 @@ internal sealed partial class CutLeaf
             : laid with { Bottom = laid.Bottom with { Off = low }, Top = laid.Top with { Off = high } };
     }
 
-    private static string Noun(Part fill) => fill.Kind == PartKind.Glass ? "pane" : "panel";
+    private static string Noun(Part fill) => fill.Kind == PartKind.Glass ? fill.Name.Replace("glass", "pane", StringComparison.Ordinal) : fill.Name;
 
     private static string Is(IReadOnlyList<Part> parts, string one, string many) => parts.Count == 1 ? one : many;
 
