@@ -7,8 +7,8 @@ namespace Stilewright.Teaching.Checking;
 /// <summary>What a length becomes by a slip of reading a tape or of writing a figure down.</summary>
 /// <remarks>
 /// Fractions are taken for others of like numerator or for the next mark, and a fraction's two numbers are written as decimals, as
-/// learners do who see numerator and denominator as two whole numbers: Y. Ni, Y.-D. Zhou, "Teaching and Learning Fraction and
-/// Rational Numbers: The Origins and Implications of Whole Number Bias", Educational Psychologist 40 (2005); H. Siegler, C. Thompson,
+/// learners do who see numerator and denominator as two whole numbers (both cited from memory): Y. Ni, Y.-D. Zhou, "Teaching and Learning Fraction and
+/// Rational Numbers: The Origins and Implications of Whole Number Bias", Educational Psychologist 40 (2005); R. S. Siegler, C. A. Thompson,
 /// M. Schneider, "An integrated theory of whole number and fractions development", Cognitive Psychology 62 (2011). A tape read from
 /// its first inch or centimetre, transposed digits and exchanged units: common practice, no source.
 /// </remarks>
