@@ -29,6 +29,26 @@ public class MakersListTests
 
     private static string Figure(LengthEntry? entry) => entry is { } told ? LengthFormat.InchesTo32.Print(told.Value) : "";
 
+    [Fact]
+    public void Of_a_list_with_bad_cells_the_other_lines_are_kept()
+    {
+        var (readable, errors) = MakersListReader.ReadReadable(Encoding.UTF8.GetBytes("part,count,width,length\nstile,2,2 1/4,30\nrail,two,2 1/4,8\n\"panel,1,8,x\"\nback rail,1,2 1/4,8 9/1o\nmid rail,1,2,8\n"), LengthUnit.Inch);
+        Assert.Equal("stile|2|2 1/4|30|\nmid rail|1|2|8|", Told(readable));
+        Assert.Equal([3, 4, 5], errors.Select(error => error.Line));
+        Assert.Contains("\"two\" is no count of pieces", errors[0].Problem, StringComparison.Ordinal);
+
+        (readable, errors) = MakersListReader.ReadReadable("rail,2,2 1/4,8"u8.ToArray(), LengthUnit.Inch);
+        Assert.Equal("rail|2|2 1/4|8|", Told(readable));
+        Assert.Empty(errors);
+
+        foreach (var text in (string[])["", "{", "part,width\n", "\0", "one cell"])
+        {
+            (readable, errors) = MakersListReader.ReadReadable(Encoding.UTF8.GetBytes(text), LengthUnit.Inch);
+            Assert.Empty(readable.List.Lines);
+            Assert.NotEmpty(errors);
+        }
+    }
+
     [Theory]
     [InlineData("part,count,width,length\nrail,2,2 1/4,8 9/16\n")]
     [InlineData("\uFEFFLength;How many;Part;Width\r\n8 9/16;2;rail;2 1/4\r\n")]

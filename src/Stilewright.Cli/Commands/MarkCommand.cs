@@ -12,6 +12,7 @@ using Stilewright.Drawing.Worksheets;
 using Stilewright.Drawing.Writing;
 using Stilewright.Measure;
 using Stilewright.Teaching.Checking;
+using Stilewright.Teaching.Reuse;
 using Stilewright.Teaching.Telling;
 using Stilewright.Wording;
 
@@ -128,12 +129,10 @@ internal sealed class MarkCommand(Screen screen, TimeProvider clock) : Command<M
         var read = Open(settings.List, unit, settings.CutStage);
         var key = settings.Leaf is null ? ListKey.Of(project, read.List.Stage) : ListKey.Of(project, leaves[0], read.List.Stage);
         RefuseUnknownLeaves(settings.List, read.List, key);
-        var own = key.Items.Select(item => item.Path).ToHashSet();
-        var others = breakdown.Projects.SelectMany(other => ListKey.Of(other, read.List.Stage).Items).Where(item => !own.Contains(item.Path)).ToList();
-        var found = ListCheck.Check(read.List, key, read.Unit, others);
+        var found = ListCheck.Check(read.List, key, read.Unit, key.OthersOf(breakdown));
         var format = settings.FormatFor(breakdown, projects);
         var marked = new MarkedList(settings.Leaf is null ? $"bench {project.Project.Bench}, {project.Project.Name}" : $"leaf {leaves[0].Label}, {leaves[0].Name}",
-            read, found, Answers.Of(found, settings.Telling, format), settings.AlreadyCut ? MarkedList.ReusesOf(found, breakdown, settings.Worked) : []);
+            read, found, Answers.Of(found, settings.Telling, format), settings.AlreadyCut ? WrongPieces.Of(found, breakdown, settings.Worked) : []);
         if (settings.Draw is { } drawing)
             WriteDrawing(drawing, IfCutSheet.Draw(breakdown, project, found, format), settings.Replace);
         if (settings.Pdf is { } pdf)
@@ -168,7 +167,7 @@ internal sealed class MarkCommand(Screen screen, TimeProvider clock) : Command<M
     // A leaf that is misspelled would make every line of it wrong.
     private static void RefuseUnknownLeaves(string path, MakersList list, ListKey key)
     {
-        var unknown = list.Lines.Where(line => line.Leaf is { } leaf && !key.Items.Any(item => IsOf(item, leaf))).ToList();
+        var unknown = key.StrayLines(list);
         if (unknown.Count == 0)
             return;
         var labels = key.Items.Select(item => item.Leaf).Distinct().ToList();
@@ -177,11 +176,5 @@ internal sealed class MarkCommand(Screen screen, TimeProvider clock) : Command<M
             $"{path} cannot be used: {TradeWords.Count(unknown.Count, "line is", "lines are")} for a leaf that is not here.",
             .. unknown.Select(line => $"  {line.Name}: there is no leaf {line.Leaf}; {PlaceName.Suggest(line.Leaf!, labels)}"),
         ]);
-    }
-
-    private static bool IsOf(KeyItem item, string leaf)
-    {
-        var stated = leaf.Replace('.', '·').Trim();
-        return item.Leaf.StartsWith(stated, StringComparison.OrdinalIgnoreCase) || item.Path.StartsWith(leaf.Trim(), StringComparison.OrdinalIgnoreCase);
     }
 }

@@ -42,16 +42,28 @@ internal sealed class MakersListCsv
 
     public static DocumentResult<ReadList> Read(ReadOnlyMemory<byte> utf8, LengthUnit unit, CutStage? asked) => new MakersListCsv(unit, asked).Read(utf8);
 
+    /// <summary>The lines that can be read, and the errors of the others.</summary>
+    public static (ReadList Readable, IReadOnlyList<DocumentError> Errors) ReadReadable(ReadOnlyMemory<byte> utf8, LengthUnit unit, CutStage? asked)
+    {
+        var reading = new MakersListCsv(unit, asked);
+        return (reading.ReadAll(utf8, keeping: true), reading.Told());
+    }
+
     private DocumentResult<ReadList> Read(ReadOnlyMemory<byte> utf8)
+    {
+        var all = ReadAll(utf8, keeping: false);
+        return errors.Count > 0 ? new DocumentResult<ReadList>.Refused(Told()) : new DocumentResult<ReadList>.Read(all);
+    }
+
+    private ReadList ReadAll(ReadOnlyMemory<byte> utf8, bool keeping)
     {
         ReadRows(utf8);
         if (rows.Count == 0 && errors.Count == 0)
             errors.Add(new("the list", "it holds no lines", "write a line for each part: name, count, width, length"));
         List<string> unread = [];
-        if (errors.Count == 0)
+        if (errors.Count == 0 || keeping && rows.Count > 0)
             ReadLines(unread);
-        return errors.Count > 0 ? new DocumentResult<ReadList>.Refused(Told())
-            : new DocumentResult<ReadList>.Read(new(new(said ?? asked ?? CutStage.Finished, lines), firstUnit ?? unit, unread));
+        return new(new(said ?? asked ?? CutStage.Finished, lines), firstUnit ?? unit, unread);
     }
 
     private List<DocumentError> Told()
@@ -153,8 +165,9 @@ internal sealed class MakersListCsv
 
     private Dictionary<ListColumn, Place>? Headings(Row first, ListHeading?[] headings, List<string> unread)
     {
+        var before = errors.Count;
         SettleStage(first, headings);
-        if (errors.Count > 0)
+        if (errors.Count > before)
             return null;
         var columns = new Dictionary<ListColumn, Place>();
         var used = new HashSet<int>();
@@ -180,7 +193,7 @@ internal sealed class MakersListCsv
         unread.AddRange(Enumerable.Range(0, headings.Length).Where(i => !used.Contains(i) && first[i].Length > 0 && headings[i] is not ({ Stage: not null } or { IsDecimal: true })).Select(i => Quote.Shown(first[i])));
         Require("no column has the names of the parts", ListColumn.Part);
         Require("no column has sizes", ListColumn.Width, ListColumn.Length, ListColumn.Size);
-        return errors.Count > 0 ? null : columns;
+        return errors.Count > before ? null : columns;
 
         void Require(string problem, params ListColumn[] anyOf)
         {

@@ -23,7 +23,7 @@ public static class MakersListReader
     public static DocumentResult<ReadList> Read(byte[] bytes, LengthUnit unit, CutStage? stage = null)
     {
         ArgumentNullException.ThrowIfNull(bytes);
-        var utf8 = bytes.AsMemory(bytes.AsSpan().StartsWith("\uFEFF"u8) ? 3 : 0);
+        var utf8 = WithoutMark(bytes);
         var text = utf8.Span.Trim(" \t\r\n"u8);
         if (bytes.Length > MostBytes)
             return Refuse($"the list is larger than {MostBytes / 1024} KB", "check that it is the right file; a cut list takes a small part of that");
@@ -38,6 +38,28 @@ public static class MakersListReader
 
     /// <inheritdoc cref="Read(byte[], LengthUnit, CutStage?)"/>
     public static DocumentResult<ReadList> Read(string text, LengthUnit unit, CutStage? stage = null) => Read(Encoding.UTF8.GetBytes(text), unit, stage);
+
+    /// <summary>Reads as <see cref="Read(byte[], LengthUnit, CutStage?)"/> does, and keeps of comma-separated values the lines without a fault.</summary>
+    /// <returns>What could be read, and every fault; a list is whole where there is none.</returns>
+    public static (ReadList Readable, IReadOnlyList<DocumentError> Errors) ReadReadable(byte[] bytes, LengthUnit unit, CutStage? stage = null)
+    {
+        switch (Read(bytes, unit, stage))
+        {
+            case DocumentResult<ReadList>.Read read:
+                return (read.Document, []);
+            case DocumentResult<ReadList>.Refused when IsCsv(bytes):
+                return MakersListCsv.ReadReadable(WithoutMark(bytes), unit, stage);
+            case DocumentResult<ReadList>.Refused refused:
+                return (new(new(stage ?? CutStage.Finished, []), unit, []), refused.Errors);
+            default:
+                throw new InvalidOperationException();
+        }
+    }
+
+    private static bool IsCsv(byte[] bytes) => WithoutMark(bytes).Span.Trim(" \t\r\n"u8) is { IsEmpty: false } text
+        && bytes.Length <= MostBytes && !text.Contains((byte)0) && Utf8.IsValid(text) && text[0] is not ((byte)'{' or (byte)'[');
+
+    private static ReadOnlyMemory<byte> WithoutMark(byte[] bytes) => bytes.AsMemory(bytes.AsSpan().StartsWith("\uFEFF"u8) ? 3 : 0);
 
     private static DocumentResult<ReadList> ReadJson(ReadOnlySpan<byte> utf8, CutStage? asked)
     {

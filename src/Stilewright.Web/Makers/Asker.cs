@@ -13,7 +13,9 @@ public sealed class Asker(AuthenticationStateProvider state)
     public async Task<string> IdAsync() => IdOf((await state.GetAuthenticationStateAsync()).User);
 
     /// <summary>Whether this is a screen of the computer that the application runs on: the instructor's.</summary>
-    public async Task<bool> IsAtThisComputerAsync() => (await state.GetAuthenticationStateAsync()).User.HasClaim(claim => claim.Type == Place);
+    public async Task<bool> IsAtThisComputerAsync() => IsAtThisComputer((await state.GetAuthenticationStateAsync()).User);
+
+    public static bool IsAtThisComputer(ClaimsPrincipal user) => user.HasClaim(claim => claim.Type == Place);
 
     /// <exception cref="InvalidOperationException">Nobody is known, which the server sees to for every page.</exception>
     public static string IdOf(ClaimsPrincipal user) =>

@@ -129,6 +129,7 @@ public sealed class WebServer : IAsyncDisposable
         services.AddSingleton<MakerBook>();
         services.AddSingleton<HandOutBook>();
         services.AddSingleton<PrinterBook>();
+        services.AddSingleton<AttemptBook>();
         services.AddSingleton<PrintRoom>();
         services.AddSingleton(settings);
         services.AddSingleton(entrance);

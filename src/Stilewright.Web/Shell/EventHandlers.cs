@@ -8,4 +8,5 @@ namespace Stilewright.Web.Shell;
 [EventHandler("onpicked", typeof(PickedEventArgs), enableStopPropagation: true, enablePreventDefault: true)]
 [EventHandler("ontyped", typeof(FieldEventArgs), enableStopPropagation: true, enablePreventDefault: true)]
 [EventHandler("onsettled", typeof(FieldEventArgs), enableStopPropagation: true, enablePreventDefault: true)]
+[EventHandler("onlines", typeof(LinesEventArgs), enableStopPropagation: true, enablePreventDefault: true)]
 public static class EventHandlers;

@@ -1,5 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using Stilewright.Teaching.Checking;
+using Stilewright.Teaching.Telling;
 
 namespace Stilewright.Web.Storage;
 
@@ -11,12 +13,17 @@ public sealed class StoreContext(DbContextOptions<StoreContext> options) : DbCon
     public DbSet<StoredRevision> Revisions => Set<StoredRevision>();
     public DbSet<StoredMaker> Makers => Set<StoredMaker>();
     public DbSet<StoredHandOut> HandOuts => Set<StoredHandOut>();
+    public DbSet<StoredAttempt> Attempts => Set<StoredAttempt>();
+    public DbSet<StoredTelling> Tellings => Set<StoredTelling>();
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
     {
         configurationBuilder.Properties<DateTime>().HaveConversion<UtcConverter>();
         configurationBuilder.Properties<DocumentKind>().HaveConversion<string>().HaveMaxLength(16);
         configurationBuilder.Properties<RevisionCause>().HaveConversion<string>().HaveMaxLength(16);
+        configurationBuilder.Properties<CutStage>().HaveConversion<string>().HaveMaxLength(16);
+        configurationBuilder.Properties<SlipKind>().HaveConversion<string>().HaveMaxLength(24);
+        configurationBuilder.Properties<Telling>().HaveConversion<string>().HaveMaxLength(16);
     }
 
     protected override void OnModelCreating(ModelBuilder modelBuilder)
@@ -25,6 +32,8 @@ public sealed class StoreContext(DbContextOptions<StoreContext> options) : DbCon
         modelBuilder.ApplyConfiguration(new RevisionMapping());
         modelBuilder.ApplyConfiguration(new MakerMapping());
         modelBuilder.ApplyConfiguration(new HandOutMapping());
+        modelBuilder.ApplyConfiguration(new AttemptMapping());
+        modelBuilder.ApplyConfiguration(new TellingMapping());
     }
 
     private sealed class DocumentMapping : IEntityTypeConfiguration<StoredDocument>
@@ -70,6 +79,36 @@ public sealed class StoreContext(DbContextOptions<StoreContext> options) : DbCon
             handOut.Property(each => each.What).HasMaxLength(200);
             handOut.HasOne<StoredDocument>().WithMany().HasForeignKey(each => each.CourseKey).OnDelete(DeleteBehavior.Restrict);
             handOut.HasOne<StoredMaker>().WithMany().HasForeignKey(each => each.AuthorId).OnDelete(DeleteBehavior.Restrict);
+        }
+    }
+
+    private sealed class AttemptMapping : IEntityTypeConfiguration<StoredAttempt>
+    {
+        public void Configure(EntityTypeBuilder<StoredAttempt> attempt)
+        {
+            attempt.ToTable("attempts").HasKey(each => each.Key);
+            attempt.Property(each => each.AuthorId).HasMaxLength(40);
+            attempt.Property(each => each.ProjectId).HasMaxLength(80);
+            attempt.Property(each => each.Leaf).HasMaxLength(80);
+            attempt.HasIndex(each => new { each.CourseKey, each.AuthorId });
+            attempt.HasOne<StoredDocument>().WithMany().HasForeignKey(each => each.CourseKey).OnDelete(DeleteBehavior.Restrict);
+            attempt.HasOne<StoredMaker>().WithMany().HasForeignKey(each => each.AuthorId).OnDelete(DeleteBehavior.Restrict);
+            attempt.OwnsMany(each => each.Causes, cause =>
+            {
+                cause.ToTable("attempt_causes").HasKey(each => each.Key);
+                cause.WithOwner().HasForeignKey("AttemptKey");
+                cause.Property(each => each.Subject).HasMaxLength(80);
+            });
+        }
+    }
+
+    private sealed class TellingMapping : IEntityTypeConfiguration<StoredTelling>
+    {
+        public void Configure(EntityTypeBuilder<StoredTelling> telling)
+        {
+            telling.ToTable("tellings").HasKey(each => each.CourseKey);
+            telling.Property(each => each.CourseKey).ValueGeneratedNever();
+            telling.HasOne<StoredDocument>().WithMany().HasForeignKey(each => each.CourseKey).OnDelete(DeleteBehavior.Restrict);
         }
     }
 }

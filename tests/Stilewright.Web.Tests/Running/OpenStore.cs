@@ -19,11 +19,14 @@ public sealed class OpenStore : IAsyncDisposable
         files = new(Path.Combine(folder, "shop.db"));
         Workshop = new(files, TimeProvider.System);
         Makers = new(files, TimeProvider.System);
+        Attempts = new(files, TimeProvider.System);
     }
 
     public Workshop Workshop { get; private set; }
 
     public MakerBook Makers { get; }
+
+    public AttemptBook Attempts { get; }
 
     /// <param name="mine">What <see cref="Mine"/> is called.</param>
     /// <param name="theirs">What <see cref="Theirs"/> is called.</param>

@@ -76,6 +76,13 @@ public sealed class Foreign()
     public static void PopulateMetadata(MethodInfo method, EndpointBuilder builder) => Tell(builder, StatusCodes.Status403Forbidden);
 }
 
+/// <summary>It is for the instructor's screen alone (403).</summary>
+public sealed class OnlyInstructor()
+    : ProblemAnswer(StatusCodes.Status403Forbidden, "This is for the instructor, at the computer that Stilewright runs on."), IEndpointMetadataProvider
+{
+    public static void PopulateMetadata(MethodInfo method, EndpointBuilder builder) => Tell(builder, StatusCodes.Status403Forbidden);
+}
+
 /// <summary>More was sent than is read (413).</summary>
 public sealed class TooMuch()
     : ProblemAnswer(StatusCodes.Status413PayloadTooLarge, FormattableString.Invariant($"Files are read up to {DocumentReader.MostBytes / (1024 * 1024)} MB.")), IEndpointMetadataProvider
@@ -84,9 +91,9 @@ public sealed class TooMuch()
 }
 
 /// <summary>What was sent is of a kind that is not read here (415).</summary>
-public sealed class OtherKind()
+public sealed class OtherKind(string? detail = null)
     : ProblemAnswer(StatusCodes.Status415UnsupportedMediaType,
-        $"Send the course file as application/json, or course and standard as the parts \"course\" and \"standard\" of multipart/form-data with the header {FromProgram.Header}."), IEndpointMetadataProvider
+        detail ?? $"Send the course file as application/json, or course and standard as the parts \"course\" and \"standard\" of multipart/form-data with the header {FromProgram.Header}."), IEndpointMetadataProvider
 {
     public static void PopulateMetadata(MethodInfo method, EndpointBuilder builder) => Tell(builder, StatusCodes.Status415UnsupportedMediaType);
 }

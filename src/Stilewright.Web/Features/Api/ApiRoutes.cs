@@ -14,6 +14,7 @@ public static class ApiRoutes
         SizeApi.Map(courses);
         PaperApi.Map(courses);
         HandedOutApi.Map(courses);
+        ListApi.Map(courses);
         PaperApi.MapJobs(api);
     }
 
@@ -44,6 +45,14 @@ public static class ApiRoutes
         .WithMetadata(new ProducesResponseTypeMetadata(StatusCodes.Status415UnsupportedMediaType, typeof(ApiProblem), [ProblemAnswer.ContentType]))
         .WithMetadata(new ProducesResponseTypeMetadata(StatusCodes.Status403Forbidden, typeof(ApiProblem), [ProblemAnswer.ContentType]))
         .Accepts<System.Text.Json.Nodes.JsonObject>("application/json", "multipart/form-data");
+
+    /// <summary>The same for an operation that takes a list.</summary>
+    internal static RouteHandlerBuilder WritesList(this RouteHandlerBuilder route) => route
+        .AddEndpointFilter(async (context, next) => FromProgram.HasList(context.HttpContext.Request) ? await next(context)
+            : FromProgram.IsOwn(context.HttpContext.Request) ? new OtherKind("Send the list as application/json or text/csv.") : new Foreign())
+        .WithMetadata(new ProducesResponseTypeMetadata(StatusCodes.Status415UnsupportedMediaType, typeof(ApiProblem), [ProblemAnswer.ContentType]))
+        .WithMetadata(new ProducesResponseTypeMetadata(StatusCodes.Status403Forbidden, typeof(ApiProblem), [ProblemAnswer.ContentType]))
+        .Accepts<System.Text.Json.Nodes.JsonNode>("application/json", "text/csv");
 
     /// <summary>Says what file an operation answers with.</summary>
     internal static RouteHandlerBuilder Gives(this RouteHandlerBuilder route, string contentType, params string[] others) =>

@@ -16,9 +16,14 @@ public static class FromProgram
     public static bool Has(HttpRequest request) => IsOwn(request)
         && (IsJson(request) || (request.HasFormContentType && request.Headers.ContainsKey(Header)));
 
+    /// <summary>Whether a list may be taken: comma-separated values too are no "simple" request, so a browser asks before another site sends them.</summary>
+    public static bool HasList(HttpRequest request) => IsOwn(request) && (IsJson(request) || IsOf(request, "text/csv"));
+
     /// <summary>False where the browser says that another origin asks. Programs other than browsers say nothing.</summary>
     public static bool IsOwn(HttpRequest request) => request.Headers["Sec-Fetch-Site"].ToString() is "" or "same-origin" or "none";
 
-    public static bool IsJson(HttpRequest request) =>
-        request.ContentType?.Split(';')[0].Trim().Equals("application/json", StringComparison.OrdinalIgnoreCase) == true;
+    public static bool IsJson(HttpRequest request) => IsOf(request, "application/json");
+
+    private static bool IsOf(HttpRequest request, string kind) =>
+        request.ContentType?.Split(';')[0].Trim().Equals(kind, StringComparison.OrdinalIgnoreCase) == true;
 }

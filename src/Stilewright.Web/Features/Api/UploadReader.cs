@@ -14,7 +14,7 @@ internal static class UploadReader
             byte[]? course, standard = null;
             if (FromProgram.IsJson(request))
             {
-                course = await BytesAsync(request.Body, request.HttpContext.RequestAborted);
+                course = await BytesAsync(request.Body, DocumentReader.MostBytes, request.HttpContext.RequestAborted);
             }
             else
             {
@@ -34,7 +34,7 @@ internal static class UploadReader
         }
         catch (BadHttpRequestException broken)
         {
-            return (null, broken.StatusCode == StatusCodes.Status413PayloadTooLarge ? new TooMuch() : new Wrong("The request breaks off, or is not sent as its headers say."));
+            return (null, Broken(broken));
         }
         catch (InvalidDataException)
         {
@@ -42,25 +42,47 @@ internal static class UploadReader
         }
         catch (IOException) when (!request.HttpContext.RequestAborted.IsCancellationRequested)
         {
-            return (null, new Wrong("The request breaks off, or is not sent as its headers say."));
+            return (null, Broken(null));
         }
     }
+
+    /// <summary>Reads a body that is one file.</summary>
+    /// <param name="most">How many bytes its reader takes.</param>
+    /// <returns>The bytes, or what is to be answered instead.</returns>
+    public static async Task<(byte[]? Body, ProblemAnswer? Problem)> BodyAsync(HttpRequest request, int most)
+    {
+        try
+        {
+            return (await BytesAsync(request.Body, most, request.HttpContext.RequestAborted), null);
+        }
+        catch (BadHttpRequestException broken)
+        {
+            return (null, Broken(broken));
+        }
+        catch (IOException) when (!request.HttpContext.RequestAborted.IsCancellationRequested)
+        {
+            return (null, Broken(null));
+        }
+    }
+
+    private static ProblemAnswer Broken(BadHttpRequestException? broken) => broken?.StatusCode == StatusCodes.Status413PayloadTooLarge
+        ? new TooMuch() : new Wrong("The request breaks off, or is not sent as its headers say.");
 
     private static async Task<byte[]?> BytesAsync(IFormFile? file, CancellationToken stop)
     {
         if (file is null)
             return null;
         await using var stream = file.OpenReadStream();
-        return await BytesAsync(stream, stop);
+        return await BytesAsync(stream, DocumentReader.MostBytes, stop);
     }
 
     // One byte more than is read is enough for the reader to refuse it as too large.
-    private static async Task<byte[]?> BytesAsync(Stream stream, CancellationToken stop)
+    private static async Task<byte[]> BytesAsync(Stream stream, int most, CancellationToken stop)
     {
         using var held = new MemoryStream();
         var buffer = new byte[81920];
         int read;
-        while (held.Length <= DocumentReader.MostBytes && (read = await stream.ReadAsync(buffer, stop)) > 0)
+        while (held.Length <= most && (read = await stream.ReadAsync(buffer, stop)) > 0)
             held.Write(buffer, 0, read);
         return held.ToArray();
     }

@@ -11,6 +11,7 @@ public sealed record HelpTopic(string Slug, string Name, string Summary)
         new("measure", "Measure", "How to read an opening, what its diagonals tell, and what is made of a face frame."),
         new("size", "Size", "How the door's size comes from the opening: overlay, inset, lipped; pairs, drawers and neighbours."),
         new("break-down", "Break down", "How long the rails are, how large the panel is, and the three sizes of every part."),
+        new("check", "Check my list", "How your own cut list is checked, how much you are told, and who sees it."),
         new("patterns", "Patterns", "Arches: their families, radii, and how a full-size pattern is printed and used."),
         new("packet", "Packet", "What is printed for a bench, and what is remembered of it."),
         new("history", "History", "Who changed what, taking back, and two people at one field."),

@@ -17,6 +17,58 @@ namespace Stilewright.Web.Storage.Migrations
 #pragma warning disable 612, 618
             modelBuilder.HasAnnotation("ProductVersion", "10.0.15");
 
+            modelBuilder.Entity("Stilewright.Web.Storage.StoredAttempt", b =>
+                {
+                    b.Property<long>("Key")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("AllFigures")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("AuthorId")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Bench")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("CourseKey")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("IsRight")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Leaf")
+                        .HasMaxLength(80)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ProjectId")
+                        .IsRequired()
+                        .HasMaxLength(80)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("RightFigures")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Stage")
+                        .IsRequired()
+                        .HasMaxLength(16)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Key");
+
+                    b.HasIndex("AuthorId");
+
+                    b.HasIndex("CourseKey", "AuthorId");
+
+                    b.ToTable("attempts", (string)null);
+                });
+
             modelBuilder.Entity("Stilewright.Web.Storage.StoredDocument", b =>
                 {
                     b.Property<long>("Key")
@@ -163,6 +215,67 @@ namespace Stilewright.Web.Storage.Migrations
                     b.ToTable("revisions", (string)null);
                 });
 
+            modelBuilder.Entity("Stilewright.Web.Storage.StoredTelling", b =>
+                {
+                    b.Property<long>("CourseKey")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Most")
+                        .IsRequired()
+                        .HasMaxLength(16)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("CourseKey");
+
+                    b.ToTable("tellings", (string)null);
+                });
+
+            modelBuilder.Entity("Stilewright.Web.Storage.StoredAttempt", b =>
+                {
+                    b.HasOne("Stilewright.Web.Storage.StoredMaker", null)
+                        .WithMany()
+                        .HasForeignKey("AuthorId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Stilewright.Web.Storage.StoredDocument", null)
+                        .WithMany()
+                        .HasForeignKey("CourseKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.OwnsMany("Stilewright.Web.Storage.StoredCause", "Causes", b1 =>
+                        {
+                            b1.Property<long>("Key")
+                                .ValueGeneratedOnAdd()
+                                .HasColumnType("INTEGER");
+
+                            b1.Property<long>("AttemptKey")
+                                .HasColumnType("INTEGER");
+
+                            b1.Property<string>("Kind")
+                                .IsRequired()
+                                .HasMaxLength(24)
+                                .HasColumnType("TEXT");
+
+                            b1.Property<string>("Subject")
+                                .IsRequired()
+                                .HasMaxLength(80)
+                                .HasColumnType("TEXT");
+
+                            b1.HasKey("Key");
+
+                            b1.HasIndex("AttemptKey");
+
+                            b1.ToTable("attempt_causes", (string)null);
+
+                            b1.WithOwner()
+                                .HasForeignKey("AttemptKey");
+                        });
+
+                    b.Navigation("Causes");
+                });
+
             modelBuilder.Entity("Stilewright.Web.Storage.StoredDocument", b =>
                 {
                     b.HasOne("Stilewright.Web.Storage.StoredDocument", null)
@@ -197,6 +310,15 @@ namespace Stilewright.Web.Storage.Migrations
                     b.HasOne("Stilewright.Web.Storage.StoredDocument", null)
                         .WithMany()
                         .HasForeignKey("DocumentKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Stilewright.Web.Storage.StoredTelling", b =>
+                {
+                    b.HasOne("Stilewright.Web.Storage.StoredDocument", null)
+                        .WithMany()
+                        .HasForeignKey("CourseKey")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

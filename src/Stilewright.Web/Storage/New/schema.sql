@@ -65,3 +65,45 @@ VALUES ('20261128140206_Begin', '10.0.15');
 
 COMMIT;
 
+BEGIN TRANSACTION;
+CREATE TABLE "attempts" (
+    "Key" INTEGER NOT NULL CONSTRAINT "PK_attempts" PRIMARY KEY AUTOINCREMENT,
+    "CourseKey" INTEGER NOT NULL,
+    "AuthorId" TEXT NOT NULL,
+    "ProjectId" TEXT NOT NULL,
+    "Bench" INTEGER NOT NULL,
+    "Leaf" TEXT NULL,
+    "MadeAt" TEXT NOT NULL,
+    "Stage" TEXT NOT NULL,
+    "RightFigures" INTEGER NOT NULL,
+    "AllFigures" INTEGER NOT NULL,
+    "IsRight" INTEGER NOT NULL,
+    CONSTRAINT "FK_attempts_documents_CourseKey" FOREIGN KEY ("CourseKey") REFERENCES "documents" ("Key") ON DELETE RESTRICT,
+    CONSTRAINT "FK_attempts_makers_AuthorId" FOREIGN KEY ("AuthorId") REFERENCES "makers" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "tellings" (
+    "CourseKey" INTEGER NOT NULL CONSTRAINT "PK_tellings" PRIMARY KEY,
+    "Most" TEXT NOT NULL,
+    CONSTRAINT "FK_tellings_documents_CourseKey" FOREIGN KEY ("CourseKey") REFERENCES "documents" ("Key") ON DELETE RESTRICT
+);
+
+CREATE TABLE "attempt_causes" (
+    "Key" INTEGER NOT NULL CONSTRAINT "PK_attempt_causes" PRIMARY KEY AUTOINCREMENT,
+    "Kind" TEXT NOT NULL,
+    "Subject" TEXT NOT NULL,
+    "AttemptKey" INTEGER NOT NULL,
+    CONSTRAINT "FK_attempt_causes_attempts_AttemptKey" FOREIGN KEY ("AttemptKey") REFERENCES "attempts" ("Key") ON DELETE CASCADE
+);
+
+CREATE INDEX "IX_attempt_causes_AttemptKey" ON "attempt_causes" ("AttemptKey");
+
+CREATE INDEX "IX_attempts_AuthorId" ON "attempts" ("AuthorId");
+
+CREATE INDEX "IX_attempts_CourseKey_AuthorId" ON "attempts" ("CourseKey", "AuthorId");
+
+INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
+VALUES ('20261128175320_Attempts', '10.0.15');
+
+COMMIT;
+

@@ -21,6 +21,7 @@ export function watchFields() {
     subtree: true, childList: true, attributes: true, attributeFilter: ["data-saved", "data-field", "data-settled", "data-shown-in"],
   });
   document.querySelectorAll("[data-field]").forEach(show);
+  document.querySelectorAll("[data-lines]").forEach(tellLines);
 }
 
 function isField(element) {
@@ -78,6 +79,11 @@ function show(field) {
     field.setAttribute("data-draft", "");
     if (!isTyping && field.value.trim() !== draft.text) field.value = draft.text;
     if (field.dataset.told !== draft.text) tell(field, "typed", draft);
+  } else if (field.dataset.begin !== undefined && field.dataset.begun === undefined) {
+    // What was read from a file stands in the field as if it had been typed.
+    field.dataset.begun = "";
+    field.value = field.dataset.begin;
+    typed(field);
   } else {
     field.removeAttribute("data-draft");
     if (!isTyping) rest(field, saved);
@@ -89,6 +95,13 @@ function show(field) {
 function rest(field, saved) {
   bases.set(field, saved);
   if (field.value !== saved) field.value = saved;
+}
+
+// A list whose lines are made as they are needed is told which of them have drafts, so that these stand there again after a reload.
+function tellLines(list) {
+  const start = `${prefix}${list.dataset.lines}/`;
+  const lines = Object.keys(localStorage).filter(each => each.startsWith(start)).map(each => Number(each.slice(start.length).split("/")[0])).filter(Number.isInteger);
+  if (lines.length > 0) list.dispatchEvent(new CustomEvent("lines", { bubbles: true, detail: { lines: [...new Set(lines)].sort((one, other) => one - other) } }));
 }
 
 function tell(field, name, draft) {
@@ -148,7 +161,7 @@ function onEnter(event) {
   if (!isField(field)) return;
   lastField = field;
   // Where the page has a pad, a touch screen needs no keyboard of its own over it.
-  const hasPad = field.closest("[data-fields]")?.querySelector("[data-pad]");
+  const hasPad = field.dataset.words === undefined && field.closest("[data-fields]")?.querySelector("[data-pad]");
   field.inputMode = hasPad && matchMedia("(pointer: coarse)").matches ? "none" : "text";
 }
 
@@ -171,6 +184,11 @@ function onTool(event) {
     const typedInto = typist.closest("[data-types]").querySelector("[data-field]");
     replace(typedInto, typist.dataset.type);
     settle(typedInto);
+    return;
+  }
+  const dropper = event.target.closest("[data-drops]");
+  if (dropper) {
+    dropper.closest(dropper.dataset.drops).querySelectorAll("[data-field]").forEach(drop);
     return;
   }
   const pressed = event.target.closest("[data-put], [data-marks]");
@@ -279,6 +297,8 @@ function onChanges(changes) {
         if (node.nodeType !== Node.ELEMENT_NODE) continue;
         if (node.dataset && node.dataset.field !== undefined) show(node);
         node.querySelectorAll?.("[data-field]").forEach(show);
+        if (node.dataset?.lines !== undefined) tellLines(node);
+        node.querySelectorAll?.("[data-lines]").forEach(tellLines);
         if (node.dataset?.entry !== undefined) open(node);
       }
     }

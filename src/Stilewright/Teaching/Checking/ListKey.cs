@@ -60,6 +60,22 @@ public sealed class ListKey
     public static ListKey Of(ProjectBreakdown project, CutStage stage, ListKey? earlier = null) =>
         new(stage, project, [.. project.Fronts], [.. project.Fronts.SelectMany(front => front.Leaves)], earlier);
 
+    /// <summary>Parts of the course besides those of this key, whose sizes may have got into a list.</summary>
+    public IReadOnlyList<KeyItem> OthersOf(Breakdown course)
+    {
+        var own = Items.Select(item => item.Path).ToHashSet();
+        return [.. course.Projects.SelectMany(project => Of(project, Stage).Items).Where(item => !own.Contains(item.Path))];
+    }
+
+    /// <summary>Lines that name a leaf that is not of this key; a misspelled one would make every figure of it wrong.</summary>
+    public IReadOnlyList<ListLine> StrayLines(MakersList list)
+    {
+        return [.. list.Lines.Where(line => line.Leaf is { } leaf && !Items.Any(item => IsOf(item, leaf)))];
+
+        static bool IsOf(KeyItem item, string leaf) =>
+            item.Leaf.StartsWith(leaf.Replace('.', '·').Trim(), StringComparison.OrdinalIgnoreCase) || item.Path.StartsWith(leaf.Trim(), StringComparison.OrdinalIgnoreCase);
+    }
+
     private static KeyItem Item(SizedLeaf leaf, Part part, CutStage stage)
     {
         var size = At(part, stage);
