@@ -30,6 +30,7 @@ public sealed class HelpTests
 
     // The figures of the worked example in the trade's usual formulas: rail = door − 2 × stile + 2 × tongue.
     [Theory]
+    [InlineData("check", "not to scale")]
     [InlineData("break-down", "12 3/16 − 2 × 2 1/4 + 2 × 7/16 = 8 9/16")]
     [InlineData("break-down", "25 3/4 + 2 × 7/16 − 2 × 1/16 = 26 1/2")]
     [InlineData("size", "(24 1/2 − 1/8) ÷ 2 = 12 3/16")]
