@@ -41,7 +41,7 @@ internal static class WorksheetMeasurement
             var sheets = 0;
             var drills = Timing.Of(1, 5, () => sheets = Save(path, DrillPrint.Of(
                 [.. Enumerable.Range(1, Benches).Select(bench => DrillMaker.Of(new(LengthUnit.Inch, 32, Enum.GetValues<DrillKind>()), 1, bench))],
-                Paper.Letter, true, "bench", DateTimeOffset.UnixEpoch).Pages));
+                Paper.Letter, TeachingContents.SheetsAndKey, "bench", DateTimeOffset.UnixEpoch).Pages));
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  drills to 1/32 in, {sheets} pages: {drills.Against(GoalMilliseconds)}; {drills.Processor}"));
         }
         finally
@@ -51,7 +51,7 @@ internal static class WorksheetMeasurement
     }
 
     private static int Write(string path, Level level, ulong seed) => Save(path, WorksheetPrint.Of(
-        [.. RandomWorksheets.Of(level, seed).Take(Benches)], level.Unit == LengthUnit.Inch ? Paper.Letter : Paper.A4, true, "bench", DateTimeOffset.UnixEpoch).Pages);
+        [.. RandomWorksheets.Of(level, seed).Take(Benches)], level.Unit == LengthUnit.Inch ? Paper.Letter : Paper.A4, TeachingContents.SheetsAndKey, "bench", DateTimeOffset.UnixEpoch).Pages);
 
     private static int Save(string path, IEnumerable<PdfPage> pages)
     {

@@ -36,6 +36,23 @@ public sealed class PrintTests : IDisposable
     }
 
     [Fact]
+    public void A_packet_has_worksheets_and_their_key_only_where_they_are_asked_for()
+    {
+        var course = folder.Sample();
+        int Sheets(string name, params string[] more)
+        {
+            var ran = Ran.With(["packet", course, "--bench", "2", "--out", folder.File(name), .. more]);
+            Assert.Equal(ExitCode.Good, ran.Code);
+            return int.Parse(System.Text.RegularExpressions.Regex.Match(ran.Error, @"packet of bench 2, (\d+) sheets").Groups[1].Value, null);
+        }
+
+        var plain = Sheets("plain.pdf");
+        var without = Sheets("without.pdf", "--worksheet", "1");
+        Assert.True(without > plain);
+        Assert.True(Sheets("with.pdf", "--worksheet", "1", "--worksheet-key") > without);
+    }
+
+    [Fact]
     public void A_packet_of_the_whole_course_says_what_has_no_parts()
     {
         // Two stiles of 20 leave nothing between them in a leaf of 12 3/16.
@@ -117,6 +134,8 @@ public sealed class PrintTests : IDisposable
 
     [Theory]
     [InlineData("Name the PDF to write with --out", "packet")]
+    [InlineData("--worksheet takes a level from 1 to 6, not \"7\"", "packet", "--out", "x.pdf", "--worksheet", "7")]
+    [InlineData("ask for them with --worksheet and a level", "packet", "--out", "x.pdf", "--worksheet-key")]
     [InlineData("--paper takes letter or a4", "packet", "--out", "x.pdf", "--paper", "a5")]
     [InlineData("There is no label sheet and no file nope", "labels", "--out", "x.pdf", "--label-sheet", "nope")]
     [InlineData("--first-label 99 is not on the sheet plain-letter: it has 16 labels", "labels", "--out", "x.pdf", "--first-label", "99")]

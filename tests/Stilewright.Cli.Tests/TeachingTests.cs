@@ -28,12 +28,12 @@ public sealed class TeachingTests : IDisposable
     [Fact]
     public void Answers_are_marked_with_follow_through()
     {
-        // 20 1/4 + 1 = 21 1/4; (21 1/4 − 1/8) ÷ 2 = 10 9/16. From 10 1/2: 10 1/2 − 5 + 3/4 = 6 1/4.
-        var ran = Ran.With("worksheet", "--level", "3", "--seed", "7", "--answer", "a=21 1/4", "--answer", "c=10 1/2", "--answer", "d=6 1/4", "--answer", "e=x");
+        // 27 3/4 + 1 = 28 3/4; (28 3/4 − 1/4) ÷ 2 = 14 1/4. From 14 1/8: 14 1/8 − 4 + 3/4 = 10 7/8.
+        var ran = Ran.With("worksheet", "--level", "3", "--seed", "7", "--answer", "a=28 3/4", "--answer", "c=14 1/8", "--answer", "d=10 7/8", "--answer", "e=x");
         Assert.Equal(ExitCode.Good, ran.Code);
         Assert.Contains("Marks: 2 of 16", ran.Output, StringComparison.Ordinal);
-        Assert.Contains("wrong: 10 9/16", ran.Output, StringComparison.Ordinal);
-        Assert.Contains("follows from an earlier figure; alone it would be 6 5/16", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("wrong: 14 1/4", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("follows from an earlier figure; alone it would be 11", ran.Output, StringComparison.Ordinal);
         Assert.Contains("cannot be read: \"x\"", ran.Output, StringComparison.Ordinal);
     }
 
@@ -42,8 +42,8 @@ public sealed class TeachingTests : IDisposable
     {
         var ran = Ran.With("worksheet", "--level", "3", "--seed", "7", "--bench", "2", "--key");
         Assert.Contains("Bench 2, level 3: A pair, in inches", ran.Output, StringComparison.Ordinal);
-        Assert.Contains("29 1/2 × 17", ran.Output, StringComparison.Ordinal);
-        Assert.Contains("front width = opening width + 2 × overlay: 29 1/2 + 2 × 3/8 = 30 1/4  [M1 A1 ft]", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("27 1/4 × 28", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("front width = opening width + 2 × overlay: 27 1/4 + 2 × 1/2 = 28 1/4  [M1 A1 ft]", ran.Output, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -70,7 +70,7 @@ internal sealed class DrillCommand(Screen screen, TimeProvider clock) : Command<
             return ExitCode.Good;
         }
 
-        var print = DrillPrint.Of(drills, settings.PaperFor(settings.Unit), !settings.NoKey, ProgramVersion.Text, clock.GetLocalNow());
+        var print = DrillPrint.Of(drills, settings.PaperFor(settings.Unit), settings.NoKey ? TeachingContents.SheetsOnly : TeachingContents.SheetsAndKey, ProgramVersion.Text, clock.GetLocalNow());
         var count = PdfFile.Write(settings.Out, print.Facts, print.Pages, settings.Replace, screen, cancellationToken);
         screen.Error.WriteLine($"{settings.Out}: {TradeWords.Count(drills.Length, "drill", "drills")}{(settings.NoKey ? "" : " and the key")} on {TradeWords.Count(count, "sheet", "sheets")}. "
             + string.Create(CultureInfo.InvariantCulture, $"Seed {settings.Seed} repeats them. Rules are true at 100 %, not fitted to the page."));

@@ -1,4 +1,6 @@
 using System.ComponentModel;
+using System.Globalization;
+using Spectre.Console;
 using Spectre.Console.Cli;
 using Stilewright.Cli.Files;
 using Stilewright.Cli.Pages;
@@ -6,6 +8,7 @@ using Stilewright.Doors;
 using Stilewright.Drawing.Packets;
 using Stilewright.Measure;
 using Stilewright.Shop;
+using Stilewright.Teaching.Worksheets;
 using Stilewright.Wording;
 
 namespace Stilewright.Cli.Commands;
@@ -29,6 +32,25 @@ internal sealed class PacketCommand(Screen screen, TimeProvider clock) : Command
         [CommandOption("--no-labels")]
         [Description("Leave the sheets of labels out.")]
         public bool NoLabels { get; init; }
+
+        [CommandOption("--worksheet <LEVEL>")]
+        [Description("Add a worksheet of each bench's own first door: 1 first door, 2 frame and panel, up to 6 advanced.")]
+        public string? WorksheetLevel { get; init; }
+
+        [CommandOption("--worksheet-key")]
+        [Description("With --worksheet, end the packet with the key of all worksheets.")]
+        public bool WorksheetKey { get; init; }
+
+        public PacketWorksheets? Worksheets => WorksheetLevel is null ? null : new(int.Parse(WorksheetLevel, CultureInfo.InvariantCulture), WorksheetKey);
+
+        public override ValidationResult Validate()
+        {
+            var most = Levels.Inch.Count;
+            if (WorksheetLevel is not null && !(int.TryParse(WorksheetLevel, NumberStyles.None, CultureInfo.InvariantCulture, out var level) && level >= 1 && level <= most))
+                return ValidationResult.Error($"--worksheet takes a level from 1 to {most}, not \"{WorksheetLevel}\".");
+            return WorksheetKey && WorksheetLevel is null
+                ? ValidationResult.Error("--worksheet-key is the key of worksheets: ask for them with --worksheet and a level.") : base.Validate();
+        }
     }
 
     public override int Execute(CommandContext context, Settings settings, CancellationToken cancellationToken)
@@ -49,6 +71,7 @@ internal sealed class PacketCommand(Screen screen, TimeProvider clock) : Command
             PartDrawings = !settings.NoPartDrawings,
             Working = !settings.NoWorking,
             Labels = settings.NoLabels ? null : new(settings.LabelSheetFor(paper), settings.LabelPrint),
+            Worksheets = settings.Worksheets,
         };
         var print = PacketPrint.Of(breakdown, selection.IsWhole ? null : projects, packet, ProgramVersion.Text, clock.GetLocalNow());
         var count = PdfFile.Write(settings.Out!, print.Facts, print.Pages, settings.Replace, screen, cancellationToken);

@@ -111,7 +111,7 @@ internal sealed class WorksheetCommand(Screen screen, TimeProvider clock) : Comm
             return ExitCode.Good;
         }
 
-        var print = WorksheetPrint.Of(sheets, settings.PaperFor(sheets[0].Format.Unit), !settings.NoKey, ProgramVersion.Text, clock.GetLocalNow());
+        var print = WorksheetPrint.Of(sheets, settings.PaperFor(sheets[0].Format.Unit), settings.NoKey ? TeachingContents.SheetsOnly : TeachingContents.SheetsAndKey, ProgramVersion.Text, clock.GetLocalNow());
         var count = PdfFile.Write(settings.Out, print.Facts, print.Pages, settings.Replace, screen, cancellationToken);
         screen.Error.WriteLine($"{settings.Out}: {TradeWords.Count(sheets.Length, "worksheet", "worksheets")}{(settings.NoKey ? "" : " and the key")} on {TradeWords.Count(count, "sheet", "sheets")}."
             + (sheets[0].Seed is { } seed ? string.Create(CultureInfo.InvariantCulture, $" Seed {seed} repeats them.") : ""));
@@ -122,8 +122,8 @@ internal sealed class WorksheetCommand(Screen screen, TimeProvider clock) : Comm
     {
         try
         {
-            var all = RandomWorksheets.Of(settings.LevelFor(settings.Unit), settings.Seed);
-            return settings.Bench is { } bench ? [all.ElementAt(bench - 1)] : [.. all.Take(settings.Benches)];
+            var level = settings.LevelFor(settings.Unit);
+            return settings.Bench is { } bench ? [RandomWorksheets.Of(level, settings.Seed, bench)] : [.. RandomWorksheets.Of(level, settings.Seed).Take(settings.Benches)];
         }
         catch (InvalidOperationException fault)
         {
@@ -141,13 +141,19 @@ internal sealed class WorksheetCommand(Screen screen, TimeProvider clock) : Comm
         {
             var unit = settings.Inches ? LengthUnit.Inch : settings.Millimetres ? LengthUnit.Millimetre : bench.Key.Project.Unit ?? breakdown.Course.Unit;
             var format = new LengthFormat(unit, new StandardInForce(breakdown.Standard).Format.FinestDenominator);
-            var tries = bench.OrderBy(front => front.Leaves.Any(leaf => leaf.IsDrawerFront))
-                .SelectMany(front => front.Leaves.Take(settings.Leaf is null ? 1 : front.Leaves.Count), (front, leaf) => (front, leaf))
-                .Select(each => WorksheetMaker.OfLeaf(breakdown, each.front.Project, each.front.Front, each.leaf, settings.LevelFor(unit), format)).ToList();
-            if (tries.OfType<Found<Worksheet>.There>().FirstOrDefault() is { } found)
-                sheets.Add(found.Thing);
-            else
-                missing.AddRange(tries.OfType<Found<Worksheet>.Missing>().Select(each => each.Problem).DefaultIfEmpty($"Bench {bench.Key.Project.Bench.ToString(CultureInfo.InvariantCulture)} has no leaf."));
+            var level = settings.LevelFor(unit);
+            // A leaf that is named is asked about, whatever lies before it.
+            var found = settings.Leaf is null ? WorksheetMaker.OfBench(breakdown, bench.Key, level, format)
+                : WorksheetMaker.OfLeaf(breakdown, bench.Key, bench.First().Front, bench.First().Leaves[0], level, format);
+            switch (found)
+            {
+                case Found<Worksheet>.There(var sheet):
+                    sheets.Add(sheet);
+                    break;
+                case Found<Worksheet>.Missing(var problem):
+                    missing.Add(problem);
+                    break;
+            }
         }
 
         if (sheets.Count == 0)

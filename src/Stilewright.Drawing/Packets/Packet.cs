@@ -1,8 +1,11 @@
 using Stilewright.Doors;
 using Stilewright.Drawing.Labels;
+using Stilewright.Drawing.Worksheets;
 using Stilewright.Drawing.Writing;
 using Stilewright.Measure;
 using Stilewright.Shop;
+using Stilewright.Teaching.Worksheets;
+using Stilewright.Wording;
 
 namespace Stilewright.Drawing.Packets;
 
@@ -22,7 +25,15 @@ public sealed record PacketSettings(Paper Paper, LengthUnit? Unit = null, bool S
 
     /// <summary>How labels of the parts are printed after each project's sheets; null for none.</summary>
     public PacketLabels? Labels { get; init; }
+
+    /// <summary>Which worksheet of its own first door every bench is given; null for none.</summary>
+    public PacketWorksheets? Worksheets { get; init; }
 }
+
+/// <summary>How worksheets are added to a packet.</summary>
+/// <param name="LevelNumber">From 1, of the levels that ship.</param>
+/// <param name="HasKey">Whether one key for all benches ends the packet.</param>
+public sealed record PacketWorksheets(int LevelNumber, bool HasKey = false);
 
 /// <summary>How the labels of a packet are printed.</summary>
 public sealed record PacketLabels(LabelSheet Sheet, LabelPrint Print);
@@ -39,7 +50,7 @@ public static class Packet
         Breakdown breakdown, ProjectBreakdown project, PacketFacts facts, PacketSettings settings)
     {
         var contents = new PacketContents(breakdown, facts, settings);
-        return [.. ProjectSection.Sheets(contents, project), .. Labels(contents, project, settings.Labels?.Print.FirstLabel ?? 1)];
+        return Sections(contents, [project]);
     }
 
     /// <summary>The sheets of some projects, one after the other.</summary>
@@ -58,10 +69,18 @@ public static class Packet
     private static IEnumerable<Sheet> Sections(PacketContents contents, IEnumerable<ProjectBreakdown> projects)
     {
         var firstLabel = contents.Settings.Labels?.Print.FirstLabel ?? 1;
+        List<Worksheet> worksheets = [];
         foreach (var project in projects)
         {
             foreach (var sheet in ProjectSection.Sheets(contents, project))
                 yield return sheet;
+            if (WorksheetOf(contents, project) is { } worksheet)
+            {
+                worksheets.Add(worksheet);
+                foreach (var sheet in WorksheetPrint.OfBench(worksheet, contents.Settings.Paper, Facts(contents)))
+                    yield return sheet;
+            }
+
             // Only the very first sheet of labels may be one that was begun.
             foreach (var sheet in Labels(contents, project, firstLabel))
             {
@@ -69,6 +88,22 @@ public static class Packet
                 firstLabel = 1;
             }
         }
+
+        if (contents.Settings.Worksheets is not { HasKey: true } || worksheets.Count == 0)
+            yield break;
+        foreach (var sheet in WorksheetPrint.KeyOf(worksheets, contents.Settings.Paper, Facts(contents)))
+            yield return sheet;
+    }
+
+    private static TeachingFacts Facts(PacketContents contents) => new(contents.Facts.ProgramVersion, contents.Facts.Date);
+
+    // A bench without a door that can be asked about has none; its findings say why.
+    private static Worksheet? WorksheetOf(PacketContents contents, ProjectBreakdown project)
+    {
+        if (contents.Settings.Worksheets is not { } wanted)
+            return null;
+        var format = contents.Format(project);
+        return WorksheetMaker.OfBench(contents.Breakdown, project, Levels.For(format.Unit)[wanted.LevelNumber - 1], format) is Found<Worksheet>.There { Thing: var sheet } ? sheet : null;
     }
 
     // A label sheet has no room for a title block; each label names the project's revision.

@@ -10,21 +10,20 @@ namespace Stilewright.Drawing.Worksheets;
 public sealed record DrillPrint(PdfFacts Facts, IEnumerable<PdfPage> Pages)
 {
     /// <param name="drills">At least one, all of the same settings and seed.</param>
-    /// <param name="hasKey">Whether the key follows; without it the paper can be left lying.</param>
     /// <param name="program">The version of the program.</param>
     /// <param name="now">In the time of the place; its day stands on every sheet.</param>
-    public static DrillPrint Of(IReadOnlyList<Drill> drills, Paper paper, bool hasKey, string program, DateTimeOffset now)
+    public static DrillPrint Of(IReadOnlyList<Drill> drills, Paper paper, TeachingContents contents, string program, DateTimeOffset now)
     {
         ArgumentNullException.ThrowIfNull(drills);
         return new(
-            new($"Drill {DrillWords.Fineness(drills[0].Settings)}", $"Drills{(hasKey ? " with key" : "")}", null, "drill, fractions, rule reading", $"Stilewright {program}", now.ToUniversalTime()),
-            Lay(drills, paper, hasKey, new(program, DateOnly.FromDateTime(now.DateTime))).Select(sheet => new PdfPage(sheet.Scene, sheet.Bookmarks)));
+            new($"Drill {DrillWords.Fineness(drills[0].Settings)}", $"Drills{WorksheetPrint.Key(contents)}", null, "drill, fractions, rule reading", $"Stilewright {program}", now.ToUniversalTime()),
+            Lay(drills, paper, contents, new(program, DateOnly.FromDateTime(now.DateTime))).Select(sheet => new PdfPage(sheet.Scene, sheet.Bookmarks)));
     }
 
-    private static IEnumerable<Sheet> Lay(IReadOnlyList<Drill> drills, Paper paper, bool hasKey, TeachingFacts facts)
+    private static IEnumerable<Sheet> Lay(IReadOnlyList<Drill> drills, Paper paper, TeachingContents contents, TeachingFacts facts)
     {
         var room = TitleBlock.Room(paper, hasNote: false);
-        foreach (var drill in drills)
+        foreach (var drill in contents == TeachingContents.KeyOnly ? [] : drills)
         {
             var flow = new Flow(room);
             flow.Begin(new("", $"bench {drill.Bench.ToString(CultureInfo.InvariantCulture)}", false));
@@ -33,7 +32,7 @@ public sealed record DrillPrint(PdfFacts Facts, IEnumerable<PdfPage> Pages)
                 yield return laid;
         }
 
-        if (!hasKey)
+        if (contents == TeachingContents.SheetsOnly)
             yield break;
         var key = new Flow(room);
         key.Begin(new("", "key", false));

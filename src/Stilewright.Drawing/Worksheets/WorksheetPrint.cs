@@ -10,40 +10,48 @@ namespace Stilewright.Drawing.Worksheets;
 public sealed record WorksheetPrint(PdfFacts Facts, IEnumerable<PdfPage> Pages)
 {
     /// <param name="sheets">At least one, all of one level.</param>
-    /// <param name="hasKey">Whether the key follows; without it the paper can be left lying.</param>
     /// <param name="program">The version of the program.</param>
     /// <param name="now">In the time of the place; its day stands on every sheet.</param>
-    public static WorksheetPrint Of(IReadOnlyList<Worksheet> sheets, Paper paper, bool hasKey, string program, DateTimeOffset now)
+    public static WorksheetPrint Of(IReadOnlyList<Worksheet> sheets, Paper paper, TeachingContents contents, string program, DateTimeOffset now)
     {
         ArgumentNullException.ThrowIfNull(sheets);
         var first = sheets[0];
         var title = first.Seed is null ? $"{first.Course.Name}: worksheets" : string.Create(CultureInfo.InvariantCulture, $"Worksheets, level {first.Level.Number}: {first.Level.Name}");
         return new(
-            new(title, $"Worksheets{(hasKey ? " with key" : "")}: {first.Level.Teaches}", null, "worksheet, key, mark scheme", $"Stilewright {program}", now.ToUniversalTime()),
-            Lay(sheets, paper, hasKey, new(program, DateOnly.FromDateTime(now.DateTime))).Select(sheet => new PdfPage(sheet.Scene, sheet.Bookmarks)));
+            new(title, $"Worksheets{Key(contents)}: {first.Level.Teaches}", null, "worksheet, key, mark scheme", $"Stilewright {program}", now.ToUniversalTime()),
+            Lay(sheets, paper, contents, new(program, DateOnly.FromDateTime(now.DateTime))).Select(sheet => new PdfPage(sheet.Scene, sheet.Bookmarks)));
     }
 
-    private static IEnumerable<Sheet> Lay(IReadOnlyList<Worksheet> sheets, Paper paper, bool hasKey, TeachingFacts facts)
+    private static IEnumerable<Sheet> Lay(IReadOnlyList<Worksheet> sheets, Paper paper, TeachingContents contents, TeachingFacts facts)
     {
-        var room = TitleBlock.Room(paper, hasNote: false);
-        foreach (var sheet in sheets)
+        foreach (var sheet in contents == TeachingContents.KeyOnly ? [] : sheets)
         {
-            var flow = new Flow(room);
-            flow.Begin(new("", $"bench {sheet.Bench.ToString(CultureInfo.InvariantCulture)}", false));
-            flow.Add(WorksheetStrips.Of(sheet, flow.Width, flow.Height));
-            foreach (var laid in Numbered(flow.End(), paper, new TeachingBlock("worksheet", What(sheet), From(sheet, true), sheet.Bench, sheet.Format.Unit, facts)))
+            foreach (var laid in OfBench(sheet, paper, facts))
                 yield return laid;
         }
 
-        if (!hasKey)
+        if (contents == TeachingContents.SheetsOnly)
             yield break;
-        var key = new Flow(room);
+        foreach (var laid in KeyOf(sheets, paper, facts))
+            yield return laid;
+    }
+
+    internal static IEnumerable<Sheet> OfBench(Worksheet sheet, Paper paper, TeachingFacts facts)
+    {
+        var flow = new Flow(TitleBlock.Room(paper, hasNote: false));
+        flow.Begin(new("", $"bench {sheet.Bench.ToString(CultureInfo.InvariantCulture)}", false));
+        flow.Add(WorksheetStrips.Of(sheet, flow.Width, flow.Height));
+        return Numbered(flow.End(), paper, new TeachingBlock("worksheet", What(sheet), From(sheet, true), sheet.Bench, sheet.Format.Unit, facts));
+    }
+
+    internal static IEnumerable<Sheet> KeyOf(IReadOnlyList<Worksheet> sheets, Paper paper, TeachingFacts facts)
+    {
+        var key = new Flow(TitleBlock.Room(paper, hasNote: false));
         key.Begin(new("", "key", false));
         key.Add(WorksheetKey.Scheme(key.Width));
         foreach (var sheet in sheets)
             key.Add(WorksheetKey.Of(sheet, key.Width, key.Height / 2));
-        foreach (var laid in Numbered(key.End(), paper, new TeachingBlock("worksheet", What(sheets[0]), From(sheets[0], false), null, sheets[0].Format.Unit, facts)))
-            yield return laid;
+        return Numbered(key.End(), paper, new TeachingBlock("worksheet", What(sheets[0]), From(sheets[0], false), null, sheets[0].Format.Unit, facts));
     }
 
     internal static IEnumerable<Sheet> Numbered(IReadOnlyList<LaidSheet> sheets, Paper paper, BlockFacts facts)
@@ -52,6 +60,13 @@ public sealed record WorksheetPrint(PdfFacts Facts, IEnumerable<PdfPage> Pages)
         for (var i = 0; i < sheets.Count; i++)
             yield return block.Finish(sheets[i], i + 1, sheets.Count);
     }
+
+    internal static string Key(TeachingContents contents) => contents switch
+    {
+        TeachingContents.SheetsOnly => "",
+        TeachingContents.KeyOnly => ", the key",
+        _ => " with key",
+    };
 
     private static string What(Worksheet sheet) => string.Create(CultureInfo.InvariantCulture, $"level {sheet.Level.Number}: {sheet.Level.Name}");
 

@@ -52,6 +52,24 @@ public sealed class PacketTests
         }
     }
 
+    [Fact]
+    public void Worksheets_come_after_their_bench_and_their_key_ends_the_packet()
+    {
+        var breakdown = Work(-1);
+        var facts = new PacketFacts(Fingerprint.Of(breakdown), "0.1.0", new(2026, 11, 28));
+        string[] Titles(PacketWorksheets? worksheets) =>
+            [.. Packet.OfProjects(breakdown, breakdown.Projects, facts, new(Paper.Letter) { Worksheets = worksheets }).Select(sheet => sheet.Scene.Title)];
+        var (plain, without, with) = (Titles(null), Titles(new(2)), Titles(new(2, HasKey: true)));
+        var own = without.Where(title => title.Contains(", worksheet,", StringComparison.Ordinal)).ToList();
+        Assert.Equal(breakdown.Projects.Select(project => FormattableString.Invariant($"Bench {project.Project.Bench}")), own.Select(title => title.Split(',')[0]).Distinct());
+        Assert.Equal(plain, without.Where(title => !own.Contains(title)));
+        Assert.Equal(without, with.Take(without.Length));
+        Assert.NotEmpty(with.Skip(without.Length));
+        Assert.All(with.Skip(without.Length), title => Assert.EndsWith(": key", title, StringComparison.Ordinal));
+        for (var i = 1; i < without.Length; i++)
+            Assert.True(!own.Contains(without[i]) || without[i - 1].StartsWith(without[i].Split(',')[0], StringComparison.Ordinal), without[i]);
+    }
+
     [Theory]
     [MemberData(nameof(Courses))]
     public void Every_part_of_a_leaf_is_printed_with_its_three_sizes_and_withheld_leaves_have_none(int seed, string paperName)

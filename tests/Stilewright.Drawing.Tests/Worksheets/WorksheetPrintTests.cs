@@ -34,7 +34,7 @@ public sealed class WorksheetPrintTests
     {
         var paper = paperName == "A4" ? Paper.A4 : Paper.Letter;
         Worksheet[] sheets = [.. RandomWorksheets.Of(Teaching.Worksheets.Levels.For(unit)[number - 1], 5).Take(3)];
-        var pages = WorksheetPrint.Of(sheets, paper, true, "0.1.0", Now).Pages.Select(page => page.Scene).ToList();
+        var pages = WorksheetPrint.Of(sheets, paper, TeachingContents.SheetsAndKey, "0.1.0", Now).Pages.Select(page => page.Scene).ToList();
         Assert.All(pages, page => IsClean(page, paper));
         // Each bench has a sheet of its own, and the key comes after all of them.
         Assert.Equal(["Bench 1", "Bench 2", "Bench 3"], pages.Where(page => page.Title.StartsWith("Bench", StringComparison.Ordinal)).Select(page => page.Title.Split(',')[0]).Distinct());
@@ -51,7 +51,7 @@ public sealed class WorksheetPrintTests
         var paper = paperName == "A4" ? Paper.A4 : Paper.Letter;
         foreach (var sheet in RandomWorksheets.Of(Teaching.Worksheets.Levels.For(unit)[number - 1], 6).Take(2))
         {
-            var pages = WorksheetPrint.Of([sheet], paper, false, "0.1.0", Now).Pages.Select(page => page.Scene).ToList();
+            var pages = WorksheetPrint.Of([sheet], paper, TeachingContents.SheetsOnly, "0.1.0", Now).Pages.Select(page => page.Scene).ToList();
             Assert.All(pages, HasWritingRoom);
             var lines = pages.Sum(page => WritingLines(page).Count);
             Assert.Equal(3 + sheet.Lines.Sum(line => line.Pieces.Count(piece => piece is LinePiece.ToFill or LinePiece.Carried)), lines);
@@ -62,13 +62,26 @@ public sealed class WorksheetPrintTests
     }
 
     [Fact]
+    public void The_key_alone_is_the_key_of_the_whole_print()
+    {
+        Worksheet[] sheets = [.. RandomWorksheets.Of(Teaching.Worksheets.Levels.Inch[1], 5).Take(3)];
+        string[] Titles(TeachingContents contents) => [.. WorksheetPrint.Of(sheets, Paper.A4, contents, "0.1.0", Now).Pages.Select(page => page.Scene.Title)];
+        var (all, only, key) = (Titles(TeachingContents.SheetsAndKey), Titles(TeachingContents.SheetsOnly), Titles(TeachingContents.KeyOnly));
+        Assert.NotEmpty(key);
+        Assert.Equal(all, only.Concat(key));
+        Drill[] drills = [.. Enumerable.Range(1, 2).Select(bench => DrillMaker.Of(new(LengthUnit.Inch, 16, [DrillKind.Add]), 3, bench))];
+        Assert.Equal(3, DrillPrint.Of(drills, Paper.A4, TeachingContents.SheetsAndKey, "0.1.0", Now).Pages.Count());
+        Assert.EndsWith(": key", Assert.Single(DrillPrint.Of(drills, Paper.A4, TeachingContents.KeyOnly, "0.1.0", Now).Pages).Scene.Title, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Dimensions_of_a_worksheet_bear_the_letters_of_its_lines()
     {
         var sheet = RandomWorksheets.Of(Teaching.Worksheets.Levels.Inch[2], 7).First();
         Scale scale = new(8);
-        Assert.Equal(["a", "b", "c", "c", "opening 20 1/4", "opening 28 1/4", "1/8"], Letters(WorksheetFigures.Front(sheet, scale)));
-        Assert.Equal(["b", "c", "e", "g", "2", "2", "2 1/2", "2 1/2"], Letters(WorksheetFigures.Leaf(sheet, scale)));
-        Assert.DoesNotContain("10 9/16", WorksheetFigures.Leaf(sheet, scale).Description, StringComparison.Ordinal);
+        Assert.Equal(["a", "b", "c", "c", "opening 27 3/4", "opening 34", "1/4"], Letters(WorksheetFigures.Front(sheet, scale)));
+        Assert.Equal(["b", "c", "e", "g", "2", "2", "2 1/4", "2 1/4"], Letters(WorksheetFigures.Leaf(sheet, scale)));
+        Assert.DoesNotContain("14 1/4", WorksheetFigures.Leaf(sheet, scale).Description, StringComparison.Ordinal);
 
         static IEnumerable<string> Letters(Scene scene) => scene.Drawn.Select(drawn => drawn.Node).OfType<DimensionMark>().Select(mark => mark.Text.Line.Text)
             .OrderBy(text => text.Any(char.IsDigit)).ThenBy(text => !text.StartsWith("opening", StringComparison.Ordinal)).ThenBy(text => text, StringComparer.Ordinal);
@@ -85,7 +98,7 @@ public sealed class WorksheetPrintTests
         foreach (var paper in new[] { Paper.A4, Paper.Letter })
         {
             Drill[] drills = [.. Enumerable.Range(1, 3).Select(bench => DrillMaker.Of(new(unit, finest, Enum.GetValues<DrillKind>(), 7), 3, bench))];
-            var pages = DrillPrint.Of(drills, paper, true, "0.1.0", Now).Pages.Select(page => page.Scene).ToList();
+            var pages = DrillPrint.Of(drills, paper, TeachingContents.SheetsAndKey, "0.1.0", Now).Pages.Select(page => page.Scene).ToList();
             Assert.All(pages, page => IsClean(page, paper));
             Assert.All(pages, HasWritingRoom);
             Assert.Equal(3 * (3 + drills[0].Items.Count), pages.Sum(page => WritingLines(page).Count));

@@ -182,4 +182,27 @@ public class DrillTests
         var (whole, top, bottom) = Split(figure);
         return whole + (decimal)top / bottom;
     }
+
+    [Fact]
+    public void A_short_drill_takes_its_kinds_in_turn()
+    {
+        DrillKind[] kinds = [DrillKind.ReadRule, DrillKind.Halve, DrillKind.Add];
+        var drill = DrillMaker.InTurn(new(LengthUnit.Inch, 16, kinds), 5, 3, 10);
+        Assert.Equal(Enumerable.Range(1, 10), drill.Items.Select(item => item.Number));
+        Assert.Equal(Enumerable.Range(0, 10).Select(i => kinds[i % 3]), drill.Items.Select(item => item.Kind));
+        Assert.Equal(10, drill.Items.Select(item => (item.Question, item.Exact)).Distinct().Count());
+        Assert.Equal(drill.Items.Select(item => item.Exact), DrillMaker.InTurn(new(LengthUnit.Inch, 16, kinds), 5, 3, 10).Items.Select(item => item.Exact));
+        Assert.Throws<ArgumentOutOfRangeException>(() => DrillMaker.InTurn(new(LengthUnit.Inch, 16, [DrillKind.Add]), 1, 1, DrillSettings.MostOfKind + 1));
+    }
+
+    [Fact]
+    public void A_result_names_the_slips_it_knows()
+    {
+        var drill = DrillMaker.InTurn(new(LengthUnit.Inch, 16, [DrillKind.Halve]), 5, 3, 3);
+        var slip = drill.Items[0].Slips[0];
+        var marked = drill.Mark(new Dictionary<int, string> { [1] = slip.Written, [2] = "99", [3] = new LengthFormat(LengthUnit.Inch, 64).Print(drill.Items[2].Answer) });
+        var result = drill.Result(marked);
+        Assert.Equal((Stilewright.Teaching.ExerciseKind.Drill, "drill to 1/16 in", 1, 3), (result.Kind, result.Level, result.Earned, result.Marks));
+        Assert.Equal([$"Halve: {marked[0].Slip!.Advice}", "Halve: not right."], result.Slips);
+    }
 }

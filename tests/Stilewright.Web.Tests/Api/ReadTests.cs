@@ -86,6 +86,9 @@ public sealed class ReadTests(ApiHost host) : IClassFixture<ApiHost>
         using var thin = PdfDocument.Open(await host.Client.GetByteArrayAsync("/api/courses/evening/packet?bench=2&paper=a4&labels=false&partDrawings=false&working=false"));
         Assert.InRange(thin.NumberOfPages, 1, pdf.NumberOfPages - 1);
         Assert.Contains("bench 2", pdf.Information.Title, StringComparison.Ordinal);
+        using var more = PdfDocument.Open(await host.Client.GetByteArrayAsync("/api/courses/evening/packet?bench=2&paper=a4&labels=false&partDrawings=false&working=false&worksheet=1&worksheetKey=true"));
+        Assert.Equal(thin.NumberOfPages + 2, more.NumberOfPages);
+        Assert.Contains("Key and mark scheme", more.GetPage(more.NumberOfPages).Text, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -95,6 +98,7 @@ public sealed class ReadTests(ApiHost host) : IClassFixture<ApiHost>
     [InlineData("courses/evening/benches/99/breakdown", HttpStatusCode.NotFound)]
     [InlineData("courses/evening/benches/one/breakdown", HttpStatusCode.BadRequest)]
     [InlineData("courses/evening/packet?bench=1,x", HttpStatusCode.BadRequest)]
+    [InlineData("courses/evening/packet?worksheet=7", HttpStatusCode.BadRequest)]
     [InlineData("courses/evening/packet?labelSheet=none", HttpStatusCode.NotFound)]
     [InlineData("courses/evening/drawing", HttpStatusCode.BadRequest)]
     [InlineData("courses/evening/drawing?path=9.9Q", HttpStatusCode.NotFound)]

@@ -43,6 +43,7 @@ public sealed class HelpTests
     [InlineData("packet", "1·1L·LS")]
     [InlineData("history", "Undo takes back your own last change")]
     [InlineData("designs", "16 CFR 1201")]
+    [InlineData("worksheets", "one slip costs one mark")]
     [InlineData("glossary", "id=\"spring-line\"")]
     public async Task Every_page_of_the_help_is_shown(string slug, string holds)
     {

@@ -2,6 +2,7 @@ using System.ComponentModel;
 using Microsoft.AspNetCore.Mvc;
 using Stilewright.Drawing.Labels;
 using Stilewright.Shop;
+using Stilewright.Teaching.Worksheets;
 using Stilewright.Web.Features.Printing;
 
 namespace Stilewright.Web.Features.Api;
@@ -17,6 +18,8 @@ internal sealed record PacketQuery(
     [property: FromQuery(Name = "labels"), Description("false to leave the sheets of labels out.")] string? Labels,
     [property: FromQuery(Name = "labelSheet"), Description("plain-letter, letter-30 and the like; absent, plain paper.")] string? LabelSheet,
     [property: FromQuery(Name = "firstLabel"), Description("The first free label of a sheet that was begun.")] string? FirstLabel,
+    [property: FromQuery(Name = "worksheet"), Description("A level from 1 to 6, to add a worksheet of each bench's own first door.")] string? Worksheet,
+    [property: FromQuery(Name = "worksheetKey"), Description("true to end the packet with the key of the worksheets.")] string? WorksheetKey,
     [property: FromQuery(Name = "right"), Description("Moves labels right by so many millimetres.")] string? Right,
     [property: FromQuery(Name = "down"), Description("Moves labels down by so many millimetres.")] string? Down)
 {
@@ -30,6 +33,7 @@ internal sealed record PacketQuery(
         PartDrawings = query.Flag("partDrawings", PartDrawings, true),
         Working = query.Flag("working", Working, true),
         Labels = query.Flag("labels", Labels, true),
+        Worksheets = query.Whole("worksheet", Worksheet, 0, 1, Levels.Inch.Count) is > 0 and var level ? new(level, query.Flag("worksheetKey", WorksheetKey, false)) : null,
         LabelSheet = query.Text("labelSheet", LabelSheet),
         LabelPrint = new LabelPrint(
             query.Millimetres("right", Right, MostShift), query.Millimetres("down", Down, MostShift), query.Whole("firstLabel", FirstLabel, 1, 1, MostLabels)),

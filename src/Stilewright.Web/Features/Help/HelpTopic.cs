@@ -17,6 +17,7 @@ public sealed record HelpTopic(string Slug, string Name, string Summary)
         new("history", "History", "Who changed what, taking back, and two people at one field."),
         new("standard", "House standard", "The shop's own constants, cutters and machines, and what may differ from them."),
         new("designs", "Door designs", "Frames, panels, lights and arches that openings are given."),
+        new("worksheets", "Worksheets", "Sizes worked out by hand: levels, seeds, marks that follow through, and drills."),
         new("glossary", "Glossary", "The words of the trade as they are used here."),
     ];
 

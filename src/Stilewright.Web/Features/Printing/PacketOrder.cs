@@ -32,6 +32,9 @@ public sealed record PacketOrder(IReadOnlyList<int>? Benches, LengthUnit? Unit =
 
     public LabelPrint LabelPrint { get; init; } = new();
 
+    /// <summary>Which worksheet of its own first door every bench is given; null for none.</summary>
+    public PacketWorksheets? Worksheets { get; init; }
+
     /// <summary>The packet, or why there is none.</summary>
     /// <param name="now">In the time of the place.</param>
     public Found<PaperPrint> Packet(OpenCourse course, DateTimeOffset now)
@@ -46,6 +49,7 @@ public sealed record PacketOrder(IReadOnlyList<int>? Benches, LengthUnit? Unit =
             PartDrawings = PartDrawings,
             Working = Working,
             Labels = Labels ? new(SheetFor(course), LabelPrint) : null,
+            Worksheets = Worksheets,
         }, ProgramVersion.Text, now);
         return new Found<PaperPrint>.There(new(Capital(print.HandedOut.What), $"{FileStem(course)}-packet.pdf", print.Facts, print.Pages, print.HandedOut));
     }

@@ -25,7 +25,7 @@ public sealed partial class PrintRoom(HandOutBook book, TimeProvider clock, ILog
     private readonly ConcurrentDictionary<string, PrintJob> jobs = new(StringComparer.Ordinal);
     private readonly Lock starting = new();
 
-    /// <summary>Writes a print and records that it was handed out.</summary>
+    /// <summary>Writes a print and records what it hands out.</summary>
     /// <returns>The file, at its beginning; it is deleted when it is closed.</returns>
     /// <exception cref="OperationCanceledException">Stopped before the last page; nothing is recorded.</exception>
     public async Task<FileStream> PrintAsync(OpenCourse course, string authorId, PaperPrint print, IProgress<int>? progress, CancellationToken stop)
@@ -38,7 +38,8 @@ public sealed partial class PrintRoom(HandOutBook book, TimeProvider clock, ILog
             // On a thread of its own: laying sheets out is work for the processor, and the pool serves the pages.
             await Task.Factory.StartNew(
                 () => PdfWriter.Write(file, print.Facts, print.Pages, progress, stop), stop, TaskCreationOptions.LongRunning, TaskScheduler.Default);
-            await book.RecordAsync(course, authorId, print.What, print.HandedOut, stop);
+            if (print.HandedOut is { } told)
+                await book.RecordAsync(course, authorId, print.What, told, stop);
             file.Position = 0;
             return file;
         }

@@ -161,8 +161,13 @@ function onEnter(event) {
   if (!isField(field)) return;
   lastField = field;
   // Where the page has a pad, a touch screen needs no keyboard of its own over it.
-  const hasPad = field.dataset.words === undefined && field.closest("[data-fields]")?.querySelector("[data-pad]");
-  field.inputMode = hasPad && matchMedia("(pointer: coarse)").matches ? "none" : "text";
+  const pad = field.dataset.words === undefined ? field.closest("[data-fields]")?.querySelector("[data-pad]") : null;
+  field.inputMode = pad && matchMedia("(pointer: coarse)").matches ? "none" : "text";
+  // A pad that stands at the foot of the screen while a field has the caret may not stand before that field.
+  if (pad && getComputedStyle(pad).position === "sticky") {
+    const covered = field.getBoundingClientRect().bottom + 8 - pad.getBoundingClientRect().top;
+    if (covered > 0) scrollBy({ top: covered, behavior: "instant" });
+  }
 }
 
 function onLeave(event) {

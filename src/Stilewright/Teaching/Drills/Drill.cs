@@ -16,8 +16,18 @@ public sealed record Drill(DrillSettings Settings, ulong Seed, int Bench, IReadO
         return [.. Items.Select(item => Mark(item, answers.GetValueOrDefault(item.Number)))];
     }
 
-    private static MarkedItem Mark(DrillItem item, string? text)
+    /// <summary>What became of it, with every slip that is known by its answer and every kind of the other wrong ones.</summary>
+    public ExerciseResult Result(IReadOnlyList<MarkedItem> marked)
     {
+        ArgumentNullException.ThrowIfNull(marked);
+        return new(ExerciseKind.Drill, Bench, $"drill {DrillWords.Fineness(Settings)}", Settings.Unit, Seed, marked.Count(each => each.IsRight == true), marked.Count,
+            [.. marked.Where(each => each is { IsRight: false, Fault: null }).Select(each => $"{DrillWords.Heading(each.Item.Kind)}: {(each.Slip is { } slip ? slip.Advice : "not right.")}")]);
+    }
+
+    /// <summary>Marks one item.</summary>
+    public static MarkedItem Mark(DrillItem item, string? text)
+    {
+        ArgumentNullException.ThrowIfNull(item);
         if (string.IsNullOrWhiteSpace(text))
             return new(item, null, null);
         return LengthReader.Read(text, item.AnswerUnit, allowNegative: true) switch

@@ -46,6 +46,22 @@ public static class DrillMaker
         return new(settings, seed, bench, items);
     }
 
+    /// <summary>A short drill whose kinds come in turn: the first item of each, then the second, and so on.</summary>
+    /// <param name="count">How many items there are in all; as many of each kind as come to it, whatever the settings say.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The count is not positive, or takes more of a kind than a drill may have.</exception>
+    public static Drill InTurn(DrillSettings settings, ulong seed, int bench, int count)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(count);
+        var each = (count - 1) / settings.Kinds.Count + 1;
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(each, DrillSettings.MostOfKind, nameof(count));
+        var drill = Of(new(settings.Unit, settings.Finest, settings.Kinds, each), seed, bench);
+        return drill with
+        {
+            Items = [.. drill.Items.Select((item, i) => (item, Turn: i % each)).OrderBy(each => each.Turn).Take(count).Select((each, i) => each.item with { Number = i + 1 })],
+        };
+    }
+
     /// <summary>A whole number and a proper fraction in lowest terms, in the drill's unit.</summary>
     private readonly record struct Mixed(int Whole, int Top, int Bottom)
     {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Stilewright.Measure;
 using Stilewright.Wording;
 
@@ -15,6 +16,9 @@ public sealed record Level(
 {
     /// <summary>What differs from the level as shipped, such as "readings 1/8, pair"; a seed repeats a problem only together with it.</summary>
     public string Changed { get; private init; } = "";
+
+    /// <summary>Number, name and what differs: "level 2: Frame and panel, with readings 1/8".</summary>
+    public string Words => string.Create(CultureInfo.InvariantCulture, $"level {Number}: {Name}{(Changed.Length == 0 ? "" : $", with {Changed}")}");
 
     /// <summary>The level with just these features in every problem, and asking what they bring.</summary>
     public Level With(IReadOnlyCollection<ProblemFeature> features)

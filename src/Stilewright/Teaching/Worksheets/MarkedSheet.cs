@@ -42,4 +42,12 @@ public sealed record MarkedSheet(IReadOnlyList<MarkedLine> Lines)
     public IEnumerable<MarkedBlank> Blanks => Lines.SelectMany(line => line.Blanks);
     public int Earned => Lines.Sum(line => line.Earned);
     public int Marks => Lines.Sum(line => line.Line.Marks);
+
+    /// <summary>What became of the sheet it marks.</summary>
+    public ExerciseResult Result(Worksheet sheet)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        return new(ExerciseKind.Worksheet, sheet.Bench, sheet.Level.Words, sheet.Format.Unit, sheet.Seed, Earned, Marks,
+            [.. Blanks.Where(blank => blank.Outcome == BlankOutcome.Wrong).Select(blank => $"{blank.Blank.Id}, {blank.Blank.Label}: {blank.Text}")]);
+    }
 }

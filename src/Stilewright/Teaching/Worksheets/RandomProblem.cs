@@ -11,26 +11,54 @@ internal sealed class RandomProblem
     private readonly LengthUnit unit;
     private readonly LengthFormat format;
 
-    public RandomProblem(Level level, SplitMix64 random, int bench)
+    // Openings that are tried before the members are drawn anew.
+    private const int MostOpenings = 32;
+
+    /// <summary>One draw; null where the bench has no opening that makes its lights equal.</summary>
+    public static RandomProblem? Draw(Level level, ulong seed, SplitMix64 random, int bench)
+    {
+        var limits = level.Limits;
+        HashSet<ProblemFeature> features = [.. limits.Always, .. random.SomeOf(limits.Sometimes)];
+        var isPair = features.Contains(ProblemFeature.Pair);
+        var isInset = features.Contains(ProblemFeature.Inset);
+        var reach = random.OneOf(isInset ? limits.InsetGaps : limits.Overlays);
+        var rail = random.OneOf(limits.Members);
+        var midRails = features.Contains(ProblemFeature.MidRails) ? random.Between(1, 2) : 0;
+        // What the opening's height leaves to the lights, less the height itself.
+        var left = (isInset ? -2 : 2) * reach - (2 + midRails) * rail;
+        var widthStep = isPair ? limits.Reading / 2 : limits.Reading;
+        var share = new OpeningShare(
+            Count(limits.LeastLeaf.Width, limits.MostLeaf.Width, widthStep), Count(limits.LeastLeaf.Height, limits.MostLeaf.Height, limits.Reading), seed, bench);
+        for (var i = 0; i < MostOpenings; i++)
+        {
+            var at = share.At(random.Below(share.Count));
+            var height = limits.LeastLeaf.Height.OnStep(limits.Reading, StepDirection.Up) + limits.Reading * at.Height;
+            if (!((height + left) / ((midRails + 1) * limits.Finest)).Reduce().Denominator.IsOne)
+                continue;
+            var leafWidth = limits.LeastLeaf.Width.OnStep(widthStep, StepDirection.Up) + widthStep * at.Width;
+            return new(level, random, bench, features, isPair ? leafWidth * 2 : leafWidth, height, reach, rail, midRails);
+        }
+
+        return null;
+
+        static int Count(Length least, Length most, Length step) => (int)((most - least) / step).ToDecimal() + 1;
+    }
+
+    private RandomProblem(Level level, SplitMix64 random, int bench, HashSet<ProblemFeature> features, Length width, Length height, Length reach, Length rail, int midRailCount)
     {
         var limits = level.Limits;
         unit = level.Unit;
         format = new(unit, 64);
-        HashSet<ProblemFeature> features = [.. limits.Always, .. random.SomeOf(limits.Sometimes)];
         var isPair = features.Contains(ProblemFeature.Pair);
         var isInset = features.Contains(ProblemFeature.Inset);
         var hasTrim = features.Contains(ProblemFeature.TrimAllowance);
-        var leafWidth = Between(limits.LeastLeaf.Width, limits.MostLeaf.Width, isPair ? limits.Reading / 2 : limits.Reading);
-        var width = isPair ? leafWidth * 2 : leafWidth;
-        var height = Between(limits.LeastLeaf.Height, limits.MostLeaf.Height, limits.Reading);
         var depth = random.OneOf(limits.GrooveDepths);
         var stile = random.OneOf(limits.Members);
-        var rail = random.OneOf(limits.Members);
         var (across, along) = (random.OneOf(limits.Clearances), random.OneOf(limits.Clearances));
         var (trimWidth, trimHeight) = hasTrim ? (random.OneOf(limits.Trims), random.OneOf(limits.Trims)) : (default, default);
         var settings = new Dictionary<Setting, SettingValue>
         {
-            [isInset ? Settings.InsetGap : Settings.Overlay] = Value(random.OneOf(isInset ? limits.InsetGaps : limits.Overlays)),
+            [isInset ? Settings.InsetGap : Settings.Overlay] = Value(reach),
             [isInset ? Settings.InsetGapOfPair : Settings.GapOfPair] = Value(random.OneOf(isInset ? limits.InsetGaps : limits.PairGaps)),
             [Settings.Stile] = Value(stile),
             [Settings.Rail] = Value(rail),
@@ -51,7 +79,7 @@ internal sealed class RandomProblem
         var arch = features.Contains(ProblemFeature.Arch) ? new Arch(random.OneOf([ArchFamily.Eyebrow, ArchFamily.Cathedral]), Entry(random.OneOf(limits.Rises))) : null;
         if (arch is { Family: ArchFamily.Cathedral })
             arch = arch with { Shoulder = Entry(random.OneOf(limits.Rises)) };
-        var midRails = features.Contains(ProblemFeature.MidRails) ? new MidRails(random.Between(1, 2), null, []) : null;
+        var midRails = midRailCount > 0 ? new MidRails(midRailCount, null, []) : null;
         var design = new DoorDesign("door", "Frame and panel", Construction.CopeAndStick, "hardwood", "four-quarter", Cutters, null, null, null, midRails, [],
             arch, null, new(PanelKind.FlatSolid, Stock: "thin-panel"), [], null, null);
         HingeSide[] hinges = isPair ? [HingeSide.Left, HingeSide.Right] : [random.OneOf([HingeSide.Left, HingeSide.Right])];
@@ -63,21 +91,10 @@ internal sealed class RandomProblem
                 new("problem", bench, "Problem", [new("case", "Case", [new("face", FaceSide.Front, null, [opening], [])])], null, [], [], [], SettingValues.None),
             ],
             new(settings));
-        Words = string.Join(';',
-            [
-                format.Print(width), format.Print(height), format.Print(depth), .. features.Order().Select(feature => feature.ToString()), $"{arch?.Family}", $"{arch?.Rise?.Text}",
-                $"{midRails?.Count}", .. settings.Select(setting => setting.Value.Text),
-            ]);
-
-        Length Between(Length least, Length most, Length step) =>
-            least.OnStep(step, StepDirection.Up) + step * random.Below((int)((most - least) / step).ToDecimal() + 1);
     }
 
     public Course Course { get; }
     public HouseStandard Standard { get; }
-
-    /// <summary>All that makes the problem different from another.</summary>
-    public string Words { get; }
 
     private LengthEntry Entry(Length length) => new(format.Print(length), length);
 

@@ -7,44 +7,41 @@ namespace Stilewright.Teaching.Worksheets;
 
 /// <summary>Random problems within the limits of a level.</summary>
 /// <remarks>
-/// Each is a real course with one opening, worked out as any other. The same seed, level and bench give the same sheet on every machine; no two
-/// benches of one seed and level have the same problem.
+/// Each is a real course with one opening, worked out as any other. The same seed, level and bench give the same sheet on every machine, whichever
+/// other benches are drawn. Openings are shared out among benches (<see cref="OpeningShare"/>), so that no two of a class have the same problem.
 /// </remarks>
 public static class RandomWorksheets
 {
     /// <summary>The greatest number of a bench.</summary>
     public const int MostBenches = 999;
 
+    /// <summary>So many benches with numbers that follow on each other have different problems of one seed and level.</summary>
+    public const int DifferentBenches = OpeningShare.Shares;
+
     // Draws after which limits that nothing fits are given up.
     private const int MostDraws = 2000;
 
     /// <summary>The sheets of benches 1, 2, 3 and so on.</summary>
-    /// <exception cref="InvalidOperationException">Within the limits there are no more different problems that can be built with results on the finest step.</exception>
-    public static IEnumerable<Worksheet> Of(Level level, ulong seed)
-    {
-        HashSet<string> seen = [];
-        for (var bench = 1; bench <= MostBenches; bench++)
-        {
-            var random = SplitMix64.Of(seed, (ulong)level.Number, (ulong)level.Unit, (ulong)bench);
-            yield return Draw(level, seed, random, bench, seen) ?? throw new InvalidOperationException(FormattableString.Invariant(
-                    $"Within these limits there are only {bench - 1} different problems with results on the finest step; widen the limits or ask for fewer benches."));
-        }
-    }
+    /// <exception cref="InvalidOperationException">Within the limits there is no problem that can be built with results on the finest step.</exception>
+    public static IEnumerable<Worksheet> Of(Level level, ulong seed) => Enumerable.Range(1, MostBenches).Select(bench => Of(level, seed, bench));
 
-    private static Worksheet? Draw(Level level, ulong seed, SplitMix64 random, int bench, HashSet<string> seen)
+    /// <summary>The sheet of one bench.</summary>
+    /// <param name="bench">From 1 to <see cref="MostBenches"/>.</param>
+    /// <exception cref="InvalidOperationException">Within the limits there is no problem that can be built with results on the finest step.</exception>
+    public static Worksheet Of(Level level, ulong seed, int bench)
     {
+        ArgumentNullException.ThrowIfNull(level);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(bench);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(bench, MostBenches);
+        var random = SplitMix64.Of(seed, (ulong)level.Number, (ulong)level.Unit, (ulong)bench);
         for (var draw = 0; draw < MostDraws; draw++)
         {
-            var problem = new RandomProblem(level, random, bench);
-            if (seen.Contains(problem.Words))
-                continue;
-            if (Made(level, seed, problem) is not { } sheet)
-                continue;
-            seen.Add(problem.Words);
-            return sheet;
+            if (RandomProblem.Draw(level, seed, random, bench) is { } problem && Made(level, seed, problem) is { } sheet)
+                return sheet;
         }
 
-        return null;
+        throw new InvalidOperationException(FormattableString.Invariant(
+            $"Within these limits no problem of bench {bench} has all its results on the finest step; widen the limits or take another seed."));
     }
 
     private static Worksheet? Made(Level level, ulong seed, RandomProblem problem)

@@ -68,7 +68,7 @@ public sealed partial class Worksheet
                 _ => "They are lipped over the frame.",
             };
             var arch = Leaf.Parts.FirstOrDefault(part => part.Arch is not null) is { Arch: { } shape }
-                ? $" The top rail of {(leaves > 1 ? "each" : "it")} has {Article(shape.Family)} {TradeWords.Words(shape.Family)} arch." : "";
+                ? $" {(leaves > 1 ? "The top rail of each" : "Its top rail")} has {Article(shape.Family)} {TradeWords.Words(shape.Family)} arch." : "";
             var midRails = Leaf.Parts.Count(part => part.Kind == PartKind.MidRail) switch
             {
                 0 => "",

@@ -13,6 +13,28 @@ public static class WorksheetMaker
     // Stand for figures in a formula until it is cut into pieces; letters of Unicode's private use area.
     private const char FirstMark = '\uE000';
 
+    /// <summary>The worksheet of the first door of a bench, or, where it has no door that can be asked about, of its first drawer front.</summary>
+    /// <returns>The worksheet, or why there is none of any leaf.</returns>
+    public static Found<Worksheet> OfBench(Breakdown breakdown, ProjectBreakdown project, Level level, LengthFormat format)
+    {
+        ArgumentNullException.ThrowIfNull(project);
+        List<string> missing = [];
+        foreach (var front in project.Fronts.Where(front => front.Leaves.Count > 0).OrderBy(front => front.Leaves.Any(leaf => leaf.IsDrawerFront)))
+        {
+            switch (OfLeaf(breakdown, project, front, front.Leaves[0], level, format))
+            {
+                case Found<Worksheet>.There found:
+                    return found;
+                case Found<Worksheet>.Missing(var reason):
+                    missing.Add(reason);
+                    break;
+            }
+        }
+
+        return new Found<Worksheet>.Missing(missing.Count > 0 ? string.Join(' ', missing)
+            : string.Create(CultureInfo.InvariantCulture, $"Bench {project.Project.Bench} has no leaf."));
+    }
+
     /// <param name="level">What is asked and how much of it; its limits are for random problems only.</param>
     /// <returns>The worksheet, or why there is none of this leaf.</returns>
     public static Found<Worksheet> OfLeaf(Breakdown breakdown, ProjectBreakdown project, SizedFront front, SizedLeaf leaf, Level level, LengthFormat format) =>

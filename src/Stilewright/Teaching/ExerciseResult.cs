@@ -1,0 +1,20 @@
+using Stilewright.Measure;
+
+namespace Stilewright.Teaching;
+
+/// <summary>What an exercise was.</summary>
+public enum ExerciseKind
+{
+    Worksheet,
+    Drill,
+}
+
+/// <summary>What became of one worksheet or drill when it was marked. It can be kept: with seed, level and bench the sheet itself can be drawn again.</summary>
+/// <param name="Bench">The bench whose sheet it was.</param>
+/// <param name="Level">As its maker chose it, such as "level 3: A pair" or "drill to 1/16 in".</param>
+/// <param name="Seed">Null for a door of a project.</param>
+/// <param name="Earned">Marks earned.</param>
+/// <param name="Marks">Marks that could be earned.</param>
+/// <param name="Slips">What cost a mark, each in words, in the order of the sheet.</param>
+public sealed record ExerciseResult(
+    ExerciseKind Kind, int Bench, string Level, LengthUnit Unit, ulong? Seed, int Earned, int Marks, IReadOnlyList<string> Slips);
