@@ -2,7 +2,6 @@ using Stilewright.Measure;
 using Stilewright.Teaching.Checking;
 using Stilewright.Teaching.ClassView;
 using Stilewright.Teaching.Telling;
-using Stilewright.Teaching.Worksheets;
 
 namespace Stilewright.Tests.Teaching;
 

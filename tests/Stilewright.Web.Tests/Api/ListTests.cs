@@ -4,9 +4,6 @@ using System.Text;
 using System.Text.Json.Nodes;
 using Stilewright.Measure;
 using Stilewright.Teaching.Checking;
-using Stilewright.Teaching.Telling;
-using Stilewright.Web.Desk;
-using Stilewright.Web.Makers;
 using Stilewright.Web.Tests.Running;
 using Stilewright.Web.Tests.Serving;
 

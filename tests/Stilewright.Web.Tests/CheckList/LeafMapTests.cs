@@ -1,5 +1,4 @@
 using Stilewright.Drawing.Scenes;
-using Stilewright.Web.Desk;
 using Stilewright.Web.Features.CheckList;
 using Stilewright.Web.Tests.Running;
 

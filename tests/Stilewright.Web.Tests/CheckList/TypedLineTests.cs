@@ -1,5 +1,4 @@
 using Stilewright.Measure;
-using Stilewright.Teaching.Checking;
 using Stilewright.Web.Features.CheckList;
 
 namespace Stilewright.Web.Tests.CheckList;

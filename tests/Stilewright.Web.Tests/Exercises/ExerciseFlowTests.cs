@@ -108,7 +108,7 @@ public sealed class ExerciseFlowTests(Chromium chromium)
     {
         await using var screen = await Screen.OpenAsync(chromium, options: Screen.Phone);
         var order = new DrillOrder(LengthUnit.Inch, 8, [Teaching.Drills.DrillKind.ReadRule, Teaching.Drills.DrillKind.Halve], 7);
-        var drill = order.Short(1);
+        var drill = order.ForScreen(1);
         await screen.GoAsync(order.AddressFor("evening", 1, true));
         var page = screen.Page;
         foreach (var item in drill.Items)

@@ -2,8 +2,6 @@ using System.Text;
 using Microsoft.Playwright;
 using Stilewright.Doors;
 using Stilewright.Measure;
-using Stilewright.Teaching.Checking;
-using Stilewright.Web.Desk;
 using Stilewright.Web.Tests.Running;
 using static Microsoft.Playwright.Assertions;
 

@@ -49,7 +49,7 @@ public sealed record DrillOrder(LengthUnit Unit, int Finest, IReadOnlyList<Drill
         string.Create(CultureInfo.InvariantCulture, $"/courses/{Uri.EscapeDataString(courseId)}/drills/{bench}{Query}{(oneByOne ? "" : "&way=sheet")}");
 
     /// <summary>Ten items for the screen, kinds in turn.</summary>
-    public Drill Short(int bench) => DrillMaker.InTurn(new(Unit, Finest, Kinds), Seed, bench, OnScreen);
+    public Drill ForScreen(int bench) => DrillMaker.InTurn(new(Unit, Finest, Kinds), Seed, bench, OnScreen);
 
     /// <summary>The print of some benches; none where there is no bench.</summary>
     /// <param name="now">In the time of the place.</param>

@@ -26,9 +26,11 @@ public sealed record WorksheetOrder(LengthUnit Unit, int LevelNumber, ulong? See
     /// <summary>How much is left to the maker; null for what the level says.</summary>
     public BlankStyle? Blanks { get; init; }
 
+    private static readonly int[] PartsOfInch = [1, 2, 4, 8, 16];
+
     /// <summary>The steps of readings that can be chosen: wholes, halves, quarters and so on.</summary>
     public static IReadOnlyList<Length> ReadingsFor(LengthUnit unit) => unit == LengthUnit.Inch
-        ? [.. new[] { 1, 2, 4, 8, 16 }.Select(parts => Length.FromInches(new(1, parts)))]
+        ? [.. PartsOfInch.Select(parts => Length.FromInches(new(1, parts)))]
         : [Length.FromMillimetres(10), Length.FromMillimetres(5), Length.FromMillimetres(1), Length.FromMillimetres(new(1, 2))];
 
     public Level Level

@@ -1,5 +1,4 @@
 using Stilewright.Doors;
-using Stilewright.Measure;
 using Stilewright.Teaching.Checking;
 
 namespace Stilewright.Teaching.Reuse;
