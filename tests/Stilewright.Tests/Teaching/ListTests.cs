@@ -1,10 +1,10 @@
-using Xunit.Abstractions;
 using Stilewright.Doors;
 using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;
 using Stilewright.Teaching.Checking;
 using Stilewright.Teaching.Telling;
+using Xunit.Abstractions;
 using static Stilewright.Tests.Doors.Samples;
 
 namespace Stilewright.Tests.Teaching;

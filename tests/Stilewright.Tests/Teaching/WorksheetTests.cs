@@ -83,7 +83,14 @@ public class WorksheetTests
         // The gap is added instead of taken off: 13 1/8; the rail then rightly 9 3/8, the clear width kept at the right 8 1/2, the panel wrong.
         var marked = sheet.Mark(new Dictionary<string, string>
         {
-            ["a"] = "26 1/8", ["b"] = "32", ["c"] = "13 1/8", ["d"] = "9 3/8", ["e"] = "8 1/2", ["f"] = "9 1/8", ["g"] = "27,5", ["h"] = "28 2/16",
+            ["a"] = "26 1/8",
+            ["b"] = "32",
+            ["c"] = "13 1/8",
+            ["d"] = "9 3/8",
+            ["e"] = "8 1/2",
+            ["f"] = "9 1/8",
+            ["g"] = "27,5",
+            ["h"] = "28 2/16",
         });
         Assert.Equal(
             [BlankOutcome.Right, BlankOutcome.Right, BlankOutcome.Wrong, BlankOutcome.Follows, BlankOutcome.Right, BlankOutcome.Wrong, BlankOutcome.Right, BlankOutcome.Right],

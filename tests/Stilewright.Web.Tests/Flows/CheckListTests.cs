@@ -101,6 +101,7 @@ public sealed class CheckListTests(Chromium chromium)
         await Expect(screen.Page.Locator(".work").First).ToContainTextAsync("as you probably worked");
         await Expect(screen.Page.Locator(".answer")).ToContainTextAsync(railLength);
         await Expect(screen.Page.Locator(".wood")).ToContainTextAsync("Make it again");
+        await Expect(screen.Page.Locator(".if-cut svg").First).ToBeVisibleAsync();
         await PictureAsync(screen, "check-all");
 
         // Corrected, everything is right.

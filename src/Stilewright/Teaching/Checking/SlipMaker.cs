@@ -55,9 +55,10 @@ internal sealed class SlipMaker
         }
 
         maker.AddReadings();
+        // Of half an allowance the whole may stray too.
         var movable = maker.terms.Where(term => Movable.Contains(term.Subject))
-            .DistinctBy(term => term.Node)
-            .Select(term => (term.Node, term.Subject, term.Adds ? 1.0 : -1)).ToList();
+            .SelectMany(term => table[term.Node] is Quotient ? new[] { term.Node, table.Operands(term.Node)[0] } : [term.Node], (term, node) => (Node: node, term.Subject, Sign: term.Adds ? 1.0 : -1))
+            .DistinctBy(term => term.Node).ToList();
         return (maker.slips, movable);
     }
 

@@ -98,7 +98,8 @@ public static class DrillMaker
                 [
                     .. 2 * marks < perNumber ? [Told(DrillSlipKind.OtherMarks, At(step * marks * 2))] : Array.Empty<DrillSlip>(), Told(DrillSlipKind.OtherMarks, At(step * marks / 2)),
                     Told(DrillSlipKind.FromTheOtherSide, At(step * (perNumber - marks))),
-                ]) with { RuleStep = step };
+                ]) with
+            { RuleStep = step };
         }
 
         private DrillItem Sum(int number)

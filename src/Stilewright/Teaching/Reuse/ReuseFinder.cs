@@ -123,7 +123,8 @@ public sealed class ReuseFinder
         if (others.Count == 0)
             return null;
         return new(isAsItIs ? ReuseRung.AsItIs : ReuseRung.CutSmaller, others, isAsItIs ? [$"It has the size: {size.Width.Length:figure} × {size.Length.Length}."] : [.. Steps(size, dw, dl, work), .. LongFirst(size, work)],
-            [.. Limits(part, size, work)]) { OffWidth = dw, OffLength = dl };
+            [.. Limits(part, size, work)])
+        { OffWidth = dw, OffLength = dl };
     }
 
     /// <summary>What is worked on the piece to make it the part.</summary>

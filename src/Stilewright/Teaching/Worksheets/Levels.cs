@@ -50,19 +50,30 @@ public static class Levels
         };
         var second = first with
         {
-            Reading = In("1/4"), Finest = In("1/8"), Overlays = [In("3/8"), In("1/2")], Members = [In("2"), In("2 1/4"), In("2 1/2")],
+            Reading = In("1/4"),
+            Finest = In("1/8"),
+            Overlays = [In("3/8"), In("1/2")],
+            Members = [In("2"), In("2 1/4"), In("2 1/2")],
             GrooveDepths = [In("3/8"), In("1/2")],
         };
         var third = second with { Finest = In("1/16"), Always = [Pair], PairGaps = [In("1/8"), In("1/4")], Clearances = [In("1/16"), In("1/8")] };
         var fourth = third with
         {
-            Reading = In("1/8"), Finest = In("1/32"), Always = [Inset, TrimAllowance], Sometimes = [Pair],
-            InsetGaps = [In("1/16"), In("3/32"), In("1/8")], GrooveDepths = [In("3/8"), In("7/16")],
+            Reading = In("1/8"),
+            Finest = In("1/32"),
+            Always = [Inset, TrimAllowance],
+            Sometimes = [Pair],
+            InsetGaps = [In("1/16"), In("3/32"), In("1/8")],
+            GrooveDepths = [In("3/8"), In("7/16")],
         };
         var fifth = fourth with { Reading = In("1/8"), Always = [Arch], Sometimes = [MidRails, Pair], LeastLeaf = (In("12"), In("24")), MostLeaf = (In("20"), In("46")) };
         var sixth = fifth with
         {
-            Reading = In("1/16"), Always = [Pair, TrimAllowance, MidRails], Sometimes = [Inset, Arch], LeastLeaf = (In("12"), In("30")), MostLeaf = (In("20"), In("56")),
+            Reading = In("1/16"),
+            Always = [Pair, TrimAllowance, MidRails],
+            Sometimes = [Inset, Arch],
+            LeastLeaf = (In("12"), In("30")),
+            MostLeaf = (In("20"), In("56")),
         };
         return [first, second, third, fourth, fifth, sixth];
 
@@ -86,8 +97,12 @@ public static class Levels
         var third = second with { Reading = Mm("1"), Finest = Mm("0.5"), Always = [Pair], PairGaps = [Mm("3"), Mm("4")] };
         var fourth = third with
         {
-            Reading = Mm("0.5"), Always = [Inset, TrimAllowance], Sometimes = [Pair], InsetGaps = [Mm("1.5"), Mm("2"), Mm("2.5")],
-            GrooveDepths = [Mm("10"), Mm("11")], Clearances = [Mm("1.5"), Mm("2"), Mm("3")],
+            Reading = Mm("0.5"),
+            Always = [Inset, TrimAllowance],
+            Sometimes = [Pair],
+            InsetGaps = [Mm("1.5"), Mm("2"), Mm("2.5")],
+            GrooveDepths = [Mm("10"), Mm("11")],
+            Clearances = [Mm("1.5"), Mm("2"), Mm("3")],
         };
         var fifth = fourth with { Always = [Arch], Sometimes = [MidRails, Pair], LeastLeaf = (Mm("300"), Mm("600")), MostLeaf = (Mm("500"), Mm("1150")) };
         var sixth = fifth with { Always = [Pair, TrimAllowance, MidRails], Sometimes = [Inset, Arch], LeastLeaf = (Mm("300"), Mm("750")), MostLeaf = (Mm("500"), Mm("1400")) };
