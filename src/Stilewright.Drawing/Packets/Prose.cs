@@ -34,12 +34,14 @@ internal static class Prose
     /// <summary>A few words in bold that a sentence runs on after.</summary>
     public static IEnumerable<Strip> Led(string words, string sentence, TextStyle style, double width)
     {
-        var bold = Typesetter.Set($"{words}: ", style.Bold);
-        var lines = Typesetter.Wrap(sentence, style, width, Math.Min(bold.Width, width));
+        // A space at the end of a run is not set in every reader of SVG, so the sentence keeps its distance by itself.
+        var bold = Typesetter.Set($"{words}:", style.Bold);
+        var after = Typesetter.Set($"{words}: ", style.Bold).Width;
+        var lines = Typesetter.Wrap(sentence, style, width, Math.Min(after, width));
         for (var i = 0; i < lines.Count; i++)
         {
             yield return i == 0
-                ? new(lines[i].Pitch, [Strip.Put(bold, 0, 0), Strip.Put(lines[i], bold.Width, 0)])
+                ? new(lines[i].Pitch, [Strip.Put(bold, 0, 0), Strip.Put(lines[i], after, 0)])
                 : new(lines[i].Pitch, [Strip.Put(lines[i], 0, 0)]);
         }
     }
