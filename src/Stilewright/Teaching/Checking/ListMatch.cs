@@ -24,25 +24,12 @@ internal sealed class ListMatch
     private const double Turned = 0.05;
     private const int MostPieces = 1000;
 
-    private readonly ListKey key;
-    private readonly MakersList list;
-
-    private ListMatch(MakersList list, ListKey key)
-    {
-        this.list = list;
-        this.key = key;
-    }
-
     public required IReadOnlyList<MatchedLine> Matched { get; init; }
-    public required IReadOnlyList<ListLine> Surplus { get; init; }
     public required IReadOnlyList<KeyItem> Missing { get; init; }
-
-    /// <summary>How many pieces of a line are beyond those needed.</summary>
-    public required IReadOnlyDictionary<ListLine, int> TooMany { get; init; }
 
     public static ListMatch Of(MakersList list, ListKey key)
     {
-        var (itemsOf, tooMany) = new ListMatch(list, key) { Matched = [], Surplus = [], Missing = [], TooMany = new Dictionary<ListLine, int>() }.Assign();
+        var itemsOf = Assign(list, key);
         var turned = IsTurned(itemsOf);
         var matched = new List<MatchedLine>();
         foreach (var (line, items) in itemsOf)
@@ -58,16 +45,14 @@ internal sealed class ListMatch
         }
 
         var claimed = itemsOf.Values.SelectMany(items => items).ToHashSet();
-        return new(list, key)
+        return new()
         {
             Matched = matched,
-            Surplus = [.. list.Lines.Where(line => itemsOf[line].Count == 0)],
             Missing = [.. key.Items.Where(item => item.MustBeListed && !claimed.Contains(item))],
-            TooMany = tooMany,
         };
     }
 
-    private (Dictionary<ListLine, List<KeyItem>> Items, Dictionary<ListLine, int> TooMany) Assign()
+    private static Dictionary<ListLine, List<KeyItem>> Assign(MakersList list, ListKey key)
     {
         var pieces = new List<ListLine>();
         foreach (var line in list.Lines)
@@ -96,17 +81,11 @@ internal sealed class ListMatch
 
         var columns = Assignment.Solve(cost);
         var found = list.Lines.ToDictionary(line => line, _ => new List<KeyItem>());
-        var tooMany = new Dictionary<ListLine, int>();
         for (var row = 0; row < pieces.Count; row++)
         {
             if (columns[row] < items.Count)
                 found[pieces[row]].Add(items[columns[row]]);
-            else
-                tooMany[pieces[row]] = tooMany.GetValueOrDefault(pieces[row]) + 1;
         }
-
-        foreach (var line in list.Lines.Where(line => line.Count > items.Count))
-            tooMany[line] = line.Count!.Value - found[line].Count;
 
         // A line without a count means all that are like what it names.
         var claimed = found.Values.SelectMany(each => each).ToHashSet();
@@ -120,7 +99,7 @@ internal sealed class ListMatch
             }
         }
 
-        return (found, tooMany);
+        return found;
     }
 
     private static double Cost(ListLine line, PartWords words, KeyItem item)

@@ -69,7 +69,7 @@ internal sealed class SlipMaker
     {
         var own = new List<Term>();
         var operations = 0;
-        var principal = Descend(table[step] is Named ? table.Operands(step)[0] : step, true);
+        var principal = Descend(table[step] is Named ? table.Operands(step)[0] : step);
         terms.AddRange(own);
         if (!matters[step])
             return;
@@ -84,14 +84,14 @@ internal sealed class SlipMaker
             Add(SlipKind.OneSideOnly, subjects[step], step, 1.6, [.. twos.Select(term => new Edit(term.Join, EditKind.ScaleRight, -1, 0.5))]);
 
         // Down the left sides to the first figure; the right sides are terms.
-        int Descend(int node, bool isFirst)
+        int Descend(int node)
         {
             var under = table.Operands(node);
             switch (table[node])
             {
                 case Sum or Difference:
                     operations++;
-                    var first = Descend(under[0], isFirst);
+                    var first = Descend(under[0]);
                     AddTerm(node, under[1], table[node] is Sum);
                     if (matters[step] && table[under[0]] is Named or Given or FromTable)
                         AddLikeFirst(node, under[0]);
@@ -99,14 +99,14 @@ internal sealed class SlipMaker
                 case Quotient { Right: Number number }:
                     operations++;
                     AddDivision(node, number);
-                    return Descend(under[0], isFirst);
+                    return Descend(under[0]);
                 case Stepped:
-                    return Descend(under[0], isFirst);
+                    return Descend(under[0]);
                 case Least or Greatest or Chosen:
                     AddOthers(node);
                     return node;
                 case Product { Left: Number }:
-                    return Descend(under[1], isFirst);
+                    return Descend(under[1]);
                 default:
                     return node;
             }
@@ -117,7 +117,7 @@ internal sealed class SlipMaker
             var count = table[node] is Product { Left: Number number } ? number.Amount.ToDouble() : 1;
             own.Add(new(step, join, node, subjects[node], adds, count));
             if (table[node] is Quotient or Sum or Difference or Least or Greatest or Chosen)
-                Descend(node, false);
+                Descend(node);
         }
 
         void AddDivision(int node, Number number)
