@@ -259,6 +259,7 @@ public static class DocumentSchema
                 ["enum"] = new JsonArray([.. counts.Select(count => (JsonNode)count), .. counts.Select(count => (JsonNode)int.Parse(count, System.Globalization.CultureInfo.InvariantCulture))]),
             },
             { Kind: SettingKind.Choice, Choices: { } words } => new() { ["enum"] = new JsonArray([.. words.Select(word => (JsonNode)word)]) },
+            { Kind: SettingKind.Reference } => new() { ["type"] = "string" },
             _ => new() { ["type"] = new JsonArray("string", "integer") },
         };
     }

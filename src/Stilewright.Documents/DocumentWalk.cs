@@ -354,7 +354,7 @@ internal sealed class DocumentWalk(DocumentFormat format, ErrorList errors)
             return true;
         }
 
-        if (setting.Choices is { } choices && !choices.Contains(piece.Text))
+        if (setting.Kind != SettingKind.Reference && setting.Choices is { } choices && !choices.Contains(piece.Text))
             return Refuse(path, $"\"{Quote.Shown(piece.Text)}\" is none of the values of the {setting.Label}", Quote.Suggest(piece.Text, [.. choices]));
         if (setting.Kind == SettingKind.Count && !int.TryParse(piece.Text, NumberStyles.None, CultureInfo.InvariantCulture, out _))
             return Refuse(path, $"\"{Quote.Shown(piece.Text)}\" is not a count", "write a whole number in digits");

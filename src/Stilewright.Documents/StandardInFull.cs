@@ -16,7 +16,7 @@ public static class StandardInFull
         };
     }
 
-    /// <summary>The standard with the shipped cutters, machines and stocks where it lists none.</summary>
+    /// <summary>The standard with the shipped cutters, machines, stocks, hinges and tables of hinge numbers where it lists none.</summary>
     internal static HouseStandard ListsOf(HouseStandard standard)
     {
         var shipped = ShippedStandards.For(standard.Base);
@@ -25,6 +25,8 @@ public static class StandardInFull
             Cutters = OrShipped(standard.Cutters, shipped.Cutters),
             Machines = OrShipped(standard.Machines, shipped.Machines),
             Stocks = OrShipped(standard.Stocks, shipped.Stocks),
+            Hinges = OrShipped(standard.Hinges, shipped.Hinges),
+            HingeCounts = OrShipped(standard.HingeCounts, shipped.HingeCounts),
         };
     }
 
@@ -36,9 +38,12 @@ public static class StandardInFull
         var taken = IdsOf(
             standard.Cutters.Count == 0 ? shipped.Cutters : [],
             standard.Machines.Count == 0 ? shipped.Machines : [],
-            standard.Stocks.Count == 0 ? shipped.Stocks : []).Select(one => one.Id).ToHashSet();
-        foreach (var (path, id) in IdsOf(standard.Cutters, standard.Machines, standard.Stocks)
-            .Concat(standard.Patterns.Select((pattern, index) => ($"$.patterns[{index}].id", pattern.Id))).Prepend(("$.id", standard.Id)))
+            standard.Stocks.Count == 0 ? shipped.Stocks : [],
+            standard.Hinges.Count == 0 ? shipped.Hinges : [],
+            standard.HingeCounts.Count == 0 ? shipped.HingeCounts : []).Select(one => one.Id).ToHashSet();
+        foreach (var (path, id) in IdsOf(standard.Cutters, standard.Machines, standard.Stocks, standard.Hinges, standard.HingeCounts)
+            .Concat(standard.Patterns.Select((pattern, index) => ($"$.patterns[{index}].id", pattern.Id)))
+            .Concat(standard.BoringMachines.Select((machine, index) => ($"$.boringMachines[{index}].id", machine.Id))).Prepend(("$.id", standard.Id)))
         {
             if (taken.Contains(id))
                 errors.Add(new(path, $"the id \"{id}\" is already used in the shipped standard, whose lists hold where yours are empty", "choose another id"));
@@ -58,8 +63,11 @@ public static class StandardInFull
 
     private static IReadOnlyList<T> OrShipped<T>(IReadOnlyList<T> own, IReadOnlyList<T> shipped) => own.Count == 0 ? shipped : own;
 
-    private static IEnumerable<(string Path, string Id)> IdsOf(IReadOnlyList<CutterSet> cutters, IReadOnlyList<Machine> machines, IReadOnlyList<Stock> stocks) =>
+    private static IEnumerable<(string Path, string Id)> IdsOf(
+        IReadOnlyList<CutterSet> cutters, IReadOnlyList<Machine> machines, IReadOnlyList<Stock> stocks, IReadOnlyList<HingeKind> hinges, IReadOnlyList<HingeCounts> counts) =>
         cutters.Select((set, index) => ($"$.cutters[{index}].id", set.Id))
             .Concat(machines.Select((machine, index) => ($"$.machines[{index}].id", machine.Id)))
-            .Concat(stocks.Select((stock, index) => ($"$.stocks[{index}].id", stock.Id)));
+            .Concat(stocks.Select((stock, index) => ($"$.stocks[{index}].id", stock.Id)))
+            .Concat(hinges.Select((hinge, index) => ($"$.hinges[{index}].id", hinge.Id)))
+            .Concat(counts.Select((table, index) => ($"$.hingeCounts[{index}].id", table.Id)));
 }

@@ -314,7 +314,7 @@ public sealed class RandomCourse
         {
             if (setting.Kind != SettingKind.Length || setting.IsWord(setting.Inch) && Chance(50))
             {
-                values[setting] = new(Pick(setting.Choices!), Length.Zero);
+                values[setting] = new(Pick(standard.WordsOf(setting)), Length.Zero);
                 continue;
             }
 

@@ -10,7 +10,10 @@ namespace Stilewright.Web.Fields;
 public sealed record SettingField<TDocument>(
     string Name, Setting Setting, Func<TDocument, SettingValue?> Get, Func<TDocument, SettingValue?, TDocument> Set) : Field<TDocument>(Name, Setting.Label)
 {
-    public override bool IsFigure => Setting.Kind != SettingKind.Choice;
+    /// <summary>The words that it may have: its choices, and what the standard has where it names a record there.</summary>
+    public IReadOnlyList<string> Words { get; init; } = Setting.Choices ?? [];
+
+    public override bool IsFigure => Setting.Kind is not (SettingKind.Choice or SettingKind.Reference);
 
     public override string TextIn(TDocument document, FieldText text) => Get(document) is { } value ? TextOf(value, text) : "";
 
@@ -23,8 +26,8 @@ public sealed record SettingField<TDocument>(
         var words = typed.Trim();
         if (Setting.Kind != SettingKind.Length)
         {
-            return Setting.Choices!.Contains(words) ? Taken(new(words, default))
-                : new(null, $"{Setting.Label} is one of {string.Join(", ", Setting.Choices!)}.");
+            return Words.Contains(words) ? Taken(new(words, default))
+                : new(null, $"{Setting.Label} is one of {string.Join(", ", Words)}.");
         }
 
         if (Setting.IsWord(words))

@@ -13,7 +13,11 @@ public sealed record Opening(
     [Meaning("What lies beyond each edge, where no layout tells"), Label("neighbours", IsSilent = true)] Surroundings? Beside,
     [Meaning("Fronts of one name are kept in line: one width, one centre")] string? Column,
     [Meaning("A bead round the inside of this opening, which makes it smaller on each edge"), Between(0, 2)] LengthEntry? Bead,
-    [Meaning("Settings that differ at this opening"), Label("overrides", IsSilent = true)] SettingValues Overrides);
+    [Meaning("Settings that differ at this opening"), Label("overrides", IsSilent = true)] SettingValues Overrides,
+    [Meaning("Shelves behind it, which hinges keep clear of"), Label("shelves")] IReadOnlyList<Shelf>? Shelves = null)
+{
+    public IReadOnlyList<Shelf> Shelves { get; init; } = Shelves ?? [];
+}
 
 [Meaning("Tape readings of an opening, seen from the front, each entered when it is taken; an end that is not read is taken as the nearest reading of its kind")]
 public sealed record Readings(

@@ -13,10 +13,38 @@ public sealed record HouseStandard(
     IReadOnlyList<CutterSet> Cutters,
     IReadOnlyList<Machine> Machines,
     IReadOnlyList<Stock> Stocks,
-    [Meaning("Hard patterns for arches; none ship"), Label("hard patterns")] IReadOnlyList<RackPattern>? Patterns = null)
+    [Meaning("Hard patterns for arches; none ship"), Label("hard patterns")] IReadOnlyList<RackPattern>? Patterns = null,
+    [Meaning("Kinds of hinges; those that ship are examples, not products")] IReadOnlyList<HingeKind>? Hinges = null,
+    [Meaning("Tables of how many hinges a leaf gets"), Label("tables of hinge numbers")] IReadOnlyList<HingeCounts>? HingeCounts = null,
+    [Meaning("Machines that bore for hinges; none ship"), Label("boring machines")] IReadOnlyList<BoringMachine>? BoringMachines = null)
 {
     public IReadOnlyList<RackPattern> Patterns { get; init; } = Patterns ?? [];
+    public IReadOnlyList<HingeKind> Hinges { get; init; } = Hinges ?? [];
+    public IReadOnlyList<HingeCounts> HingeCounts { get; init; } = HingeCounts ?? [];
+    public IReadOnlyList<BoringMachine> BoringMachines { get; init; } = BoringMachines ?? [];
 
     public CutterSet? Cutter(string id) => Cutters.FirstOrDefault(set => set.Id == id);
     public Stock? StockOf(string id) => Stocks.FirstOrDefault(stock => stock.Id == id);
+    public HingeKind? Hinge(string id) => Hinges.FirstOrDefault(hinge => hinge.Id == id);
+    public HingeCounts? CountTable(string id) => HingeCounts.FirstOrDefault(table => table.Id == id);
+
+    /// <summary>What people call a word of a setting: the name of the record where it names one.</summary>
+    public string NameOf(Setting setting, string word) => setting.Names switch
+    {
+        SettingNames.Hinge => Hinge(word)?.Name,
+        SettingNames.CountTable => CountTable(word)?.Name,
+        _ => null,
+    } ?? word;
+
+    /// <summary>Every word that a setting may have under this standard, lengths aside: its choices, and what it may name.</summary>
+    public IReadOnlyList<string> WordsOf(Setting setting) =>
+    [
+        .. setting.Choices ?? [],
+        .. setting.Names switch
+        {
+            SettingNames.Hinge => Hinges.Select(hinge => hinge.Id),
+            SettingNames.CountTable => HingeCounts.Select(table => table.Id),
+            _ => [],
+        },
+    ];
 }

@@ -7,6 +7,17 @@ public enum SettingKind
     Length,
     Count,
     Choice,
+
+    /// <summary>The id of a record of the house standard, or one of the words that stand instead.</summary>
+    Reference,
+}
+
+/// <summary>What a <see cref="SettingKind.Reference"/> names.</summary>
+public enum SettingNames
+{
+    Nothing,
+    Hinge,
+    CountTable,
 }
 
 /// <summary>One constant of the shop: its key, meaning, shipped defaults and their source.</summary>
@@ -27,6 +38,9 @@ public sealed record Setting(
 
     /// <summary>Whether zero is allowed, as for a gap; below zero never is.</summary>
     public bool MayBeZero { get; init; } = true;
+
+    /// <summary>Of which list of the standard a reference names a record.</summary>
+    public SettingNames Names { get; init; }
 
     /// <summary>Whether a text is a word that stands instead of a length.</summary>
     public bool IsWord(string text) => Kind == SettingKind.Length && Choices is { } words && words.Contains(text);

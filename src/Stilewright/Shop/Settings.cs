@@ -172,6 +172,52 @@ public static class Settings
         "How far tape readings of one opening may contradict each other before they are questioned",
         Length, "1/16", "1.5 mm", Practice, Overridable: false);
 
+    /// <summary>The word of <see cref="UsualHinge"/> for a shop that has not said.</summary>
+    public const string NoHinge = "none";
+
+    public static Setting UsualHinge { get; } = new("hinge.usual", "hinge",
+        "The hinge of every leaf that is hinged on its side, top or bottom: the id of a hinge of the standard, or \"none\" where nothing is bored",
+        Reference, NoHinge, NoHinge, Practice, Choices: [NoHinge])
+    { Names = SettingNames.Hinge };
+
+    public static Setting HingeFromEnd { get; } = new("hinge.from-end", "hinge from the end",
+        "From an end of the leaf, or of the opening, to the centre of the outer hinge",
+        Length, "3 1/8", "80 mm", Source.Published("2 to 4 in in how-to articles; 3 in, 80 mm and 62.5 mm in a public trade thread on boring for the 32 mm system, 2007"))
+    { MayBeZero = false };
+
+    public const string FromDoor = "door", FromOpening = "opening";
+
+    public static Setting HingeFrom { get; } = new("hinge.from", "hinge measured from",
+        "Whether the outer hinges are measured from the ends of the leaf, or from the opening, so that plates stand alike where top and bottom overlay differ",
+        Choice, FromDoor, FromDoor, Practice, Choices: [FromDoor, FromOpening]);
+
+    /// <summary>The word of <see cref="HingeNumber"/> for the number that the table gives.</summary>
+    public const string ByTable = "table";
+
+    public static Setting HingeNumber { get; } = new("hinge.number", "number of hinges",
+        "How many hinges a leaf gets: a count, or \"table\" for what the table says",
+        Choice, ByTable, ByTable, Practice, Choices: [ByTable, "2", "3", "4", "5", "6"]);
+
+    public static Setting HingeCountTable { get; } = new("hinge.count-table", "table of hinge numbers",
+        "The table that says how many hinges a leaf gets, by its id in the standard",
+        Reference, ShippedHinges.UsualTable, ShippedHinges.UsualTable, Source.Published("a cup-hinge guide's chart by height, and a hinge-count note by weight; figures are guides, make a trial hanging: hinge question page of a supplier"))
+    { Names = SettingNames.CountTable };
+
+    /// <summary>The word of <see cref="BoringDistance"/> for the distance that gives the overlay.</summary>
+    public const string ToSuit = "to-suit";
+
+    public static Setting BoringDistance { get; } = new("hinge.boring-distance", "boring distance",
+        "From the leaf's edge to the near edge of the cup; \"to-suit\" for what the overlay or the gap asks for, within the hinge's range",
+        Length, ToSuit, ToSuit, Practice, Choices: [ToSuit]);
+
+    public static Setting HingeClear { get; } = new("hinge.clear", "hinge kept clear by",
+        "From a hinge's centre to the nearest shelf, and of a cup hinge to a mid rail or to a rail with a deep joint",
+        Length, "3/4", "20 mm", Practice);
+
+    public static Setting LeastUnderCup { get; } = new("limit.cup-floor", "least wood under a cup",
+        "The least wood that may stand between the bottom of a cup and the face",
+        Length, "1/8", "3 mm", Practice, Overridable: false);
+
     /// <summary>All settings, in the order in which a standard is read.</summary>
     public static IReadOnlyList<Setting> All { get; } =
     [
@@ -180,6 +226,7 @@ public static class Settings
         TrimWidth, TrimHeight, ClearanceAcross, ClearanceAlong, ClearanceAtArch, SheetClearance, GlassClearance, RoughLength, RoughWidth,
         FinestFraction, LeastField, LeastLight, WidestPanel, WidestDoor, TallestUndivided, LeastCrown, LeastShortGrain, LeastEngagement,
         LineTolerance, ReadingTolerance,
+        UsualHinge, HingeFromEnd, HingeFrom, HingeNumber, HingeCountTable, BoringDistance, HingeClear, LeastUnderCup,
     ];
 
     private static readonly Dictionary<string, Setting> ByKey = All.ToDictionary(setting => setting.Key);

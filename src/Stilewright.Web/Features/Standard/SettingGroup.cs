@@ -22,6 +22,7 @@ public sealed record SettingGroup(string Prefix, string Name, string Heading)
         new("glass", "Glass", "Glass"),
         new("rough", "Rough sizes", "Rough sizes"),
         new("print", "Print", "Print"),
+        new("hinge", "Hinges", "Which hinge, how many, and where"),
         new("limit", "Limits", "Limits, beyond which there is a word of warning"),
         new("tolerance", "Tolerances", "Tolerances"),
     ];
