@@ -1,5 +1,6 @@
 using System.Globalization;
 using Stilewright.Findings;
+using Stilewright.Hanging;
 using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;
@@ -30,6 +31,7 @@ internal sealed class BreakdownBuilder
     {
         NumberFronts();
         var projects = course.Projects.Select(BuildProject).ToList();
+        findings.AddRange(HangingPlan.Of(course, projects).Findings);
         var sorted = findings
             .OrderBy(finding => order.GetValueOrDefault(FirstSegment(finding.Place.Path), int.MaxValue))
             .ToList();
@@ -55,7 +57,7 @@ internal sealed class BreakdownBuilder
         }
     }
 
-    private static IEnumerable<Opening> OpeningsOf(Face face)
+    internal static IEnumerable<Opening> OpeningsOf(Face face)
     {
         return [.. face.Layout is null ? [] : In(face.Layout.Space), .. face.Openings];
 

@@ -408,7 +408,7 @@ internal sealed class FrontSizing
                     .DefaultIfEmpty().Max(),
                 _ => null,
             };
-            return new EdgeReach(side, ReachOn(side), reach[side], edge.Beyond, reveal, edge.Neighbours);
+            return new EdgeReach(side, ReachOn(side), reach[side], edge.Beyond, reveal, edge.Neighbours) { Member = edge.Member?.Length };
         }).ToList();
         var figure = Figure!.Corners;
         CornerReach[] corners =

@@ -13,7 +13,11 @@ public sealed record CornerReach(Side Upper, Side Hand, Length Sideways, Length 
 /// <param name="Rule">The quantity that was asked for: overlay, gap or lip cover.</param>
 /// <param name="Reveal">Frame left visible to the neighbour or the frame's edge; null where it is not known.</param>
 /// <param name="Neighbours">The ids of the openings beyond.</param>
-public sealed record EdgeReach(Side Side, Length Reach, Worked Rule, BeyondKind Beyond, Length? Reveal, IReadOnlyList<string> Neighbours);
+public sealed record EdgeReach(Side Side, Length Reach, Worked Rule, BeyondKind Beyond, Length? Reveal, IReadOnlyList<string> Neighbours)
+{
+    /// <summary>Width of the frame member on that edge; null where nobody entered it.</summary>
+    public Length? Member { get; init; }
+}
 
 /// <summary>The front of one opening, or a loose front, with its leaves.</summary>
 /// <param name="Path">The opening's id.</param>

@@ -223,6 +223,60 @@ public static class Rules
     public static Rule AcceptedNothing { get; } = new("hazard.accepted-nothing", Note,
         "A hazard is accepted that is not there", "Remove the acceptance, or correct its place", Practice);
 
+    private static readonly Source HingeSheet = Source.Published("the hinge's own sheet, as entered in the standard");
+    private static readonly Source OverlayLaw = Source.Published("overlay = constant + boring distance − plate: quick reference of a hinge catalogue; plate = boring distance + constant + gap for inset: a second catalogue, 2023");
+
+    public static Rule HingeUnknown { get; } = new("hinge.unknown", Caution,
+        "A setting names a hinge or a table of hinge numbers that the standard does not have", "Name one of the standard, or enter it there", Geometry);
+
+    public static Rule HingeNoSide { get; } = new("hinge.no-side", Note,
+        "A hinge is chosen for an opening whose doors have no hinge side", "Say where the door is hinged, or choose no hinge for fixed panels", Practice);
+
+    public static Rule HingeWrongMount { get; } = new("hinge.wrong-mount", Caution,
+        "A hinge for fronts of one mount is to hang a front of another", "Choose a hinge for that mount", HingeSheet);
+
+    public static Rule HingeOverlay { get; } = new("hinge.overlay", Caution,
+        "The hinge cannot give the overlay or the gap, even with its side screw", "Change the overlay, the boring distance or the plate, or choose another hinge", OverlayLaw);
+
+    public static Rule HingeDistance { get; } = new("hinge.boring-distance", Caution,
+        "The boring distance is outside the hinge's range", "Bore within the range, or choose another hinge", HingeSheet);
+
+    public static Rule HingeMember { get; } = new("hinge.member-narrow", Caution,
+        "The frame member on the hinge side is narrower than the hinge needs", "Choose another hinge, or a wider member", HingeSheet);
+
+    public static Rule HingeStile { get; } = new("hinge.stile-narrow", Caution,
+        "The stile does not hold the cup clear of groove and panel, or is narrower than the hinge needs", "Make the stile wider, bore nearer to the edge, or choose a smaller cup",
+        Source.Published("follows from the geometry: stile at least boring distance + cup + groove depth; 2 in as the comfortable width: public trade thread, 2014"));
+
+    public static Rule HingeThickness { get; } = new("hinge.leaf-thickness", Caution,
+        "The leaf is thinner or thicker than the hinge takes", "Choose another hinge or other stock", HingeSheet);
+
+    public static Rule HingeCupDeep { get; } = new("hinge.cup-deep", Caution,
+        "Too little wood is left between the bottom of the cup and the face", "Use thicker stock or a shallower cup, and set the depth stop on scrap", Geometry);
+
+    public static Rule HingeCupInRabbet { get; } = new("hinge.cup-in-rabbet", Caution,
+        "The edge of the leaf is rabbeted where the cup is bored", "Use a hinge for lipped fronts", Geometry);
+
+    public static Rule HingeSwing { get; } = new("hinge.swing", Caution,
+        "The gap on the hinge side is less than the leaf needs to swing; two doors on one member need twice that", "Leave a wider gap, bore at a greater distance, or ease the back edge",
+        Source.Published("least joint by thickness and boring distance: two hinge catalogues, 2011; twice the single one for two doors on a member: hinge gap note"));
+
+    public static Rule HingeTooFew { get; } = new("hinge.too-few", Caution,
+        "A leaf is given fewer hinges than its table says", "Take the table's number, or try a hanging with the real leaf", Practice);
+
+    public static Rule HingeNumberUnknown { get; } = new("hinge.number-unknown", Caution,
+        "The table tells no number for this leaf: it is beyond its rows, or goes by a weight that is not known", "Divide the leaf, choose another table, or try a hanging with the real leaf", Practice);
+
+    public static Rule HingeSpacing { get; } = new("hinge.spacing-below-width", Caution,
+        "The outer hinges stand no further apart than the leaf is wide", "Set the hinges nearer to the ends, or make a pair of it",
+        Source.Published("top-to-bottom spacing must exceed the width: quick reference of a hinge catalogue"));
+
+    public static Rule HingeNoPlace { get; } = new("hinge.no-place", Caution,
+        "A hinge meets a shelf or the joint of a rail, and no place near is free", "Move the shelf or the rail, or keep hinges clear by less", Practice);
+
+    public static Rule HingeLeafShort { get; } = new("hinge.leaf-short", Caution,
+        "The leaf is too short for its hinges at the usual distance from its ends", "Use smaller hinges nearer to the ends", Practice);
+
     /// <summary>All rules, in the order of the work.</summary>
     public static IReadOnlyList<Rule> All { get; } =
     [
@@ -234,5 +288,7 @@ public static class Rules
         ArchOnMitre, ArchTooHigh, ArchCannotBeDrawn, CrownThin, ShortGrain, InsideRadius, RaiseClosesToPoint, FlankBottoms, BlankWiderThanStock, PatternFits, NoPatternFits, ArchNeedsPair, ArchOnOneLeaf, MidStileUnderArch, CopeTooLong, JointTooLong, StockOutsideCutters, NoRaise, FinalTooThin,
         ShortForCoping, ShortForSticking, ShortForMachine, NarrowForMachine, ShortForRaising,
         WiderThanMachine, WiderThanPractice, NoField, NoClearance, ClearanceFillsGroove, NoSafetyGlazing, EndNotched, AcceptedNothing,
+        HingeUnknown, HingeNoSide, HingeWrongMount, HingeOverlay, HingeDistance, HingeMember, HingeStile, HingeThickness, HingeCupDeep, HingeCupInRabbet,
+        HingeSwing, HingeTooFew, HingeNumberUnknown, HingeSpacing, HingeNoPlace, HingeLeafShort,
     ];
 }

@@ -1,0 +1,42 @@
+using Stilewright.Doors;
+using Stilewright.Findings;
+using Stilewright.Measure;
+using Stilewright.Projects;
+
+namespace Stilewright.Hanging;
+
+/// <summary>Every leaf of a course that is hung, with its hinges, and what is wrong with that.</summary>
+public sealed record HangingPlan(IReadOnlyList<HungLeaf> Leaves, IReadOnlyList<Finding> Findings)
+{
+    /// <summary>A pure function of the course's sizes.</summary>
+    /// <param name="weight">What a leaf weighs, in pounds; without it, or where it gives null, hinges are numbered by height alone.</param>
+    public static HangingPlan Of(Breakdown breakdown, Func<SizedLeaf, Worked?>? weight = null) => Of(breakdown.Course, breakdown.Projects, weight);
+
+    internal static HangingPlan Of(Course course, IReadOnlyList<ProjectBreakdown> projects, Func<SizedLeaf, Worked?>? weight = null)
+    {
+        List<HungLeaf> leaves = [];
+        List<Finding> findings = [];
+        foreach (var project in projects)
+            leaves.AddRange(new HangingBuilder(course, project, weight, findings).Build());
+        return new(leaves, findings);
+    }
+
+    /// <summary>The boring sheets, those of a pair side by side: left and right of one front, else one alone.</summary>
+    public IReadOnlyList<(BoringSheet Left, BoringSheet? Right)> SheetsInPairs
+    {
+        get
+        {
+            List<(BoringSheet, BoringSheet?)> pairs = [];
+            foreach (var front in Leaves.Where(leaf => leaf.Hinge.Cup is not null).GroupBy(leaf => leaf.Front.Path))
+            {
+                var sheets = front.Select(leaf => leaf.Sheet!).ToList();
+                if (sheets is [{ Leaf.Leaf.Hinge: HingeSide.Left } left, { Leaf.Leaf.Hinge: HingeSide.Right } right])
+                    pairs.Add((left, right));
+                else
+                    pairs.AddRange(sheets.Select(sheet => (sheet, (BoringSheet?)null)));
+            }
+
+            return pairs;
+        }
+    }
+}
