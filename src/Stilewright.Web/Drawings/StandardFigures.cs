@@ -63,6 +63,14 @@ public sealed partial class StandardFigures(HouseStandard standard, LengthFormat
         [Settings.LeastEngagement] = new("The crown of an arched rail from its face: how deep the panel's edge must stand in the groove", (it, on) => it.Engagement(on)),
         [Settings.LineTolerance] = new("Two fronts of one column from their face, out of line. Drawn larger than it is", (it, on) => it.OutOfLine(on)),
         [Settings.ReadingTolerance] = new("An opening with a diagonal that does not end where the other readings have the corner. Drawn larger than it is", (it, on) => it.Contradicting(on)),
+        [Settings.UsualHinge] = new("The back of a door with its hinges", (it, on) => it.UsualHinge(on)),
+        [Settings.HingeFromEnd] = new("The back of a door, the hinge nearest to its end", (it, on) => it.HingeFromEnd(on)),
+        [Settings.HingeFrom] = new("The back of a door before its opening: from where the outer hinge is measured", (it, on) => it.HingeFrom(on)),
+        [Settings.HingeNumber] = new("The back of a door with its hinges, evenly spaced", (it, on) => it.HingeNumber(on)),
+        [Settings.HingeCountTable] = new("A leaf for each row of the table, with its number of hinges", (it, on) => it.HingeCountTable(on)),
+        [Settings.BoringDistance] = new("The back of a stile with the cup of a hinge: from its edge to the edge of the cup", (it, on) => it.BoringDistance(on)),
+        [Settings.HingeClear] = new("The back of a door with a shelf behind it, hidden, and the nearest hinge", (it, on) => it.HingeClear(on)),
+        [Settings.LeastUnderCup] = new("A stile cut through its cup, the face at the bottom", (it, on) => it.UnderCup(on)),
     };
 
     private readonly StandardInForce inForce = new(standard);

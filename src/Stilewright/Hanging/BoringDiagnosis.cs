@@ -23,7 +23,9 @@ public static class BoringDiagnosis
                 leaf.Hand.HasTop ? (FormattableString)$"It has a top, so turning it does not help: use it for a leaf of the other hand, or plug and bore again." : $"Turn it end for end where its cups then come right, or plug and bore again."));
         }
 
-        mistakes.AddRange(OfPlaces(leaf, bored, wanted, tolerance));
+        List<BoringMistake> ofPlaces = [.. OfPlaces(leaf, bored, wanted, tolerance)];
+        // What a named mistake explains is no stop that was off.
+        mistakes.AddRange(ofPlaces.Count > 1 ? ofPlaces.Where(mistake => mistake.Kind != BoringMistakeKind.AllShifted) : ofPlaces);
         if (reading.Distance is { } measured)
             mistakes.AddRange(OfDistance(leaf, measured, tolerance));
         return mistakes;
@@ -74,12 +76,12 @@ public static class BoringDiagnosis
             var (top, bottom) = (Reaches.Left(leaf.Front, leaf.Leaf, Side.Top), Reaches.Left(leaf.Front, leaf.Leaf, Side.Bottom));
             var sign = leaf.Front.Mount == Mount.Inset ? -1 : 1;
             var isOfOpening = leaf.Standard.Word(Settings.HingeFrom) == Settings.FromOpening;
-            // From the top all stand off by the bottom overlay less the top one, outer hinges opposite ways.
+            // All stand off one way, by the bottom overlay less the top one.
             if (isOfOpening && bottom.Length != top.Length
                 && Same(bored.FromTop, OuterMoved((bottom.Length - top.Length) * sign, (top.Length - bottom.Length) * sign)))
             {
                 yield return new(BoringMistakeKind.OverlaysSwapped, first, sign > 0 ? first + bottom - top : first - bottom + top,
-                    $"The overlays of top and bottom were exchanged: the outer cups are off by {Length.Abs(top.Length - bottom.Length)}, opposite ways, and the plates miss them.", $"Move the plates by the same amount; slots may take it up.");
+                    $"The overlays of top and bottom were exchanged: the cups are {Length.Abs(top.Length - bottom.Length)} too {((top.Length > bottom.Length) == (sign > 0) ? "high" : "low")}, and the plates miss them.", $"Move the plates by the same amount; slots may take it up.");
             }
 
             var by = isOfOpening ? -1 : 1;

@@ -11,6 +11,8 @@ public static class HangingSteps
 {
     private static readonly Source Practice = Source.CommonPractice;
 
+    private static readonly Length UsualTravel = Length.FromInches(new(1, 8));
+
     private static readonly Source Machinery = Source.Published("29 CFR 1910.213, woodworking machinery: general requirements; the machine's manual and the instructor come first");
 
     public static IReadOnlyList<HangingStep> Of(HungLeaf leaf)
@@ -38,8 +40,8 @@ public static class HangingSteps
         if (leaf.Fit is { Plate: { } plate })
             steps.Add(new("Plates", $"Use plates {plate} high.", plate, HingeSheet(hinge)));
         steps.Add(new("Adjust", leaf.Fit is { } fit && !fit.Error.IsZero
-            ? (FormattableString)$"The hinge gives {fit.Comes} where {fit.Wanted} is wanted; the side screw makes good {Length.Abs(fit.Error)}. A screw usually moves a leaf about 1/8 of an inch in all, so it hides no more than that."
-            : $"Even the gaps with the screws. A screw usually moves a leaf about 1/8 of an inch in all, so it hides no more than that.", null, Source.Published("up to 1/8 in in any one direction: cabinet field installation and service manual, 2017")));
+            ? (FormattableString)$"The hinge gives {fit.Comes} where {fit.Wanted} is wanted; the side screw makes good {Length.Abs(fit.Error)}. A screw usually moves a leaf {UsualTravel} at most, so it hides no more than that."
+            : $"Even the gaps with the screws. A screw usually moves a leaf {UsualTravel} at most, so it hides no more than that.", null, Source.Published("up to 1/8 in in any one direction: cabinet field installation and service manual, 2017")));
         if (leaf.Front.Mount is Mount.Overlay)
             steps.Add(new("Bumpers", $"Put bumpers of {Length.FromInches(new(1, 16))} to {Length.FromInches(new(1, 8))} on the pull side, and set the hinges' depth to match, or the leaf stands proud there.", null, Practice));
         return steps;

@@ -12,8 +12,8 @@ namespace Stilewright.Hanging;
 public sealed record StopFor(Bore Bore, Stop Stop, Side End, Length Error);
 
 /// <summary>One stop on each side that serves a whole batch.</summary>
-/// <param name="Left">Null where no stop on the left is used.</param>
-/// <param name="Right">Null where no stop on the right is used.</param>
+/// <param name="Left">Null where the machine has none on the left.</param>
+/// <param name="Right">Null where the machine has none on the right.</param>
 /// <param name="Error">The worst that it puts an outer boring wrong by.</param>
 public sealed record BatchStops(Stop? Left, Stop? Right, Length Error);
 
@@ -43,9 +43,8 @@ public sealed record StopPlan(BoringMachine Machine, BoringSheet Sheet, IReadOnl
         .Select(each => new StopFor(bore, each.Stop, each.End, each.Stop.Distance.Length - DistanceFrom(bore, sheet, each.Stop.Side).Length))
         .MinBy(choice => Length.Abs(choice.Error).Inches);
 
-    /// <summary>One stop on each side for the outer borings of a batch, all leaves taken: the pair whose worst error is least.</summary>
-    /// <remarks>Each side is chosen alone: what lies against a left stop never lies against a right one.</remarks>
-    /// <returns>Null where the machine lacks a side that the batch needs.</returns>
+    /// <summary>One stop on each side for the outer borings of a batch: of each side the one whose worst error over all leaves is least.</summary>
+    /// <returns>Null where the machine has no stops.</returns>
     public static BatchStops? ForBatch(BoringMachine machine, IReadOnlyList<BoringSheet> sheets)
     {
         var stops = Stop.Of(machine);
@@ -62,7 +61,7 @@ public sealed record StopPlan(BoringMachine Machine, BoringSheet Sheet, IReadOnl
             return best.Stop is null ? null : best;
         }
 
-        static Length Nearest(BoringSheet sheet, StopSide side) => sheet.Bores.Min(bore => DistanceFrom(bore, sheet, side).Length.Inches) is var inches ? Length.FromInches(inches) : default;
+        static Length Nearest(BoringSheet sheet, StopSide side) => sheet.Bores.Select(bore => DistanceFrom(bore, sheet, side).Length).MinBy(distance => distance.Inches);
     }
 
     // Who stands at the machine sees the back, the hinge edge furthest away.

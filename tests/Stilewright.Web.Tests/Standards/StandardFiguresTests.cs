@@ -34,7 +34,7 @@ public sealed class StandardFiguresTests
     public void A_drawing_follows_the_value(string key)
     {
         var setting = Settings.Find(key)!;
-        var other = setting.Kind == SettingKind.Length ? "7/16" : setting.Choices!.First(choice => choice != setting.Inch);
+        var other = setting.Kind == SettingKind.Length ? "7/16" : ShippedStandards.Inch.WordsOf(setting).First(word => word != setting.Inch);
         Assert.NotEqual(Svg(Of(ShippedStandards.Inch, setting)!), Svg(Of(With(setting, other), setting)!));
     }
 
@@ -94,7 +94,7 @@ public sealed class StandardFiguresTests
         new StandardFigures(standard, new(standard.Unit, new StandardInForce(standard).Format.FinestDenominator)).Of(setting);
 
     private static HouseStandard With(Setting setting, string text) =>
-        StandardFields.Value(setting, "").Read(text, new FieldText(LengthUnit.Inch, LengthFormat.InchesTo32)).Edit!(ShippedStandards.Inch);
+        (StandardFields.Value(setting, "") with { Words = ShippedStandards.Inch.WordsOf(setting) }).Read(text, new FieldText(LengthUnit.Inch, LengthFormat.InchesTo32)).Edit!(ShippedStandards.Inch);
 
     private static string Svg(Scene scene) => SvgWriter.Text(scene);
 
