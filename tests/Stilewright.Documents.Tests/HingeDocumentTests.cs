@@ -56,6 +56,9 @@ public class HingeDocumentTests
             "hinges": [{{Cup.Replace("\"constant\": \"13 mm\", ", "", StringComparison.Ordinal)}}]
             """, "$.hinges[0].least", "nothing says what overlay the hinge gives", "the constant of its cup" },
         { $$"""
+            "hinges": [{{Cup.Replace("overlay", "inset", StringComparison.Ordinal).Replace(", \"plates\": [ { \"height\": \"2 mm\" } ]", "", StringComparison.Ordinal)}}]
+            """, "$.hinges[0].least", "nothing says what gap the hinge gives", "with its plates" },
+        { $$"""
             "hinges": [{{Cup.Replace("\"mount\"", "\"least\": \"3/8\", \"mount\"", StringComparison.Ordinal)}}]
             """, "$.hinges[0].greatest", "one end of the overlays", "give both" },
         { $$"""

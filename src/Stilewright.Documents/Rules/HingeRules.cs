@@ -31,9 +31,10 @@ internal static class HingeRules
         {
             yield return new(path.Field(hinge.Least is null ? "least" : "greatest"), $"one end of the {what}s that the hinge gives is missing", "give both, the same length twice for a fixed one");
         }
-        else if (hinge.Cup?.Constant is null)
+        else if (!hinge.HasLaw)
         {
-            yield return new(path.Field("least"), $"nothing says what {what} the hinge gives", $"give the least and the greatest {what}, or the constant of its cup, from the hinge's sheet");
+            yield return new(path.Field("least"), $"nothing says what {what} the hinge gives",
+                $"give the least and the greatest {what}, or the constant of its cup{(hinge.KeepsGap ? " with its plates" : "")}, from the hinge's sheet");
         }
     }
 

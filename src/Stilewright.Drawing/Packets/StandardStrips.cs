@@ -68,7 +68,7 @@ internal sealed class StandardStrips(Breakdown breakdown, LengthFormat format)
     {
         var (value, origin) = inForce.Find(setting);
         var source = value.Source ?? (origin.Kind == OriginKind.Shipped ? setting.Source.Text : null);
-        return new([setting.Label, setting.Kind == SettingKind.Length && inForce.LengthOrWord(setting) is { } length ? figures.Of(length) : value.Text, setting.Meaning])
+        return new([setting.Label, setting.Kind == SettingKind.Length && inForce.LengthOrWord(setting) is { } length ? figures.Of(length) : inForce.Standard.NameOf(setting, value.Text), setting.Meaning])
         {
             Note = $"{setting.Key}; {origin.Words}{(source is null ? "" : $"; source: {source}")}",
         };

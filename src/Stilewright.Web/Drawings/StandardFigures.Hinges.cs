@@ -22,16 +22,27 @@ public sealed partial class StandardFigures
                 HingeAt(on, Wide, at, standard.Hinge(id)?.Style);
         }
 
-        on.Named(Settings.UsualHinge.Key, id == Settings.NoHinge ? "no hinge" : standard.NameOf(Settings.UsualHinge, id), on.At(Wide / 2, High / 2));
+        on.Named(Settings.UsualHinge.Key, id == Settings.NoHinge ? "no hinge" : standard.NameOf(Settings.UsualHinge, id), on.At(Wide / 2, -1));
     }
 
     // The bored edge of a leaf's back is on the right; what hinges hold lies inside it, a wing wraps over the edge.
     private static void HingeAt(Sketch on, double edge, double middle, HingeStyle? style)
     {
+        if (style is null or HingeStyle.Cup)
+        {
+            Disc(on, edge - 0.15 - HingeWide / 2, middle);
+            return;
+        }
+
         var inside = style == HingeStyle.Butt ? 0.3 : HingeWide;
-        on.Draw(Box(on, edge - inside - (style == HingeStyle.Cup ? 0.15 : 0), middle - HingeHigh / 2, inside, HingeHigh), LineStyle.Visible);
-        if (style is not null and not HingeStyle.Cup)
-            on.Draw(Box(on, edge, middle - HingeHigh / 2, 0.5, HingeHigh), LineStyle.Visible);
+        on.Draw(Box(on, edge - inside, middle - HingeHigh / 2, inside, HingeHigh), LineStyle.Visible);
+        on.Draw(Box(on, edge, middle - HingeHigh / 2, 0.5, HingeHigh), LineStyle.Visible);
+    }
+
+    private static void Disc(Sketch on, double x, double y)
+    {
+        const int Corners = 48;
+        on.Draw(Outline.Through(true, [.. Enumerable.Range(0, Corners).Select(i => Math.SinCos(Math.Tau * i / Corners)).Select(at => on.At(x + at.Cos * HingeWide / 2, y + at.Sin * HingeHigh / 2))]), LineStyle.Visible);
     }
 
     private void HingeFromEnd(Sketch on)
@@ -52,7 +63,7 @@ public sealed partial class StandardFigures
         on.Draw(Outline.Through(false, on.At(0, Over), on.At(Wide - Over, Over), on.At(Wide - Over, High)), LineStyle.Hidden);
         HingeAt(on, Wide, At, HingeStyle.Cup);
         on.Measure(on.At(Wide - 3, isOfDoor ? 0 : Over), on.At(Wide - 3, At), "");
-        on.Named(Settings.HingeFrom.Key, isOfDoor ? "from the door" : "from the opening", on.At(1.8, At / 2 + 1));
+        on.Named(Settings.HingeFrom.Key, isOfDoor ? "from the door" : "from the opening", on.At(Wide / 2, -0.5));
     }
 
     private void HingeNumber(Sketch on)
@@ -88,11 +99,8 @@ public sealed partial class StandardFigures
         var isSet = inForce.LengthOrWord(Settings.BoringDistance) is not null;
         var distance = isSet ? Size(Settings.BoringDistance) : Usual;
         on.Wood(on.Box(-distance - HingeWide - 0.9, 0, distance + HingeWide + 0.9, High));
-        on.Draw(Box(on, -distance - HingeWide, (High - HingeHigh) / 2, HingeWide, HingeHigh), LineStyle.Visible);
-        if (isSet)
-            on.Dimensions(on.Box(-distance - HingeWide - 0.9, 0, distance + HingeWide + 0.9, High), new DimensionRow(Side.Bottom, [Named(on, Settings.BoringDistance, -distance, 0, "boring distance")]));
-        else
-            on.Between(on.At(-distance, 0.25), on.At(0, 0.25), Settings.BoringDistance.Key, "to suit");
+        Disc(on, -distance - HingeWide / 2, High / 2);
+        on.Between(on.At(-distance, High / 2), on.At(0, High / 2), Settings.BoringDistance.Key, isSet ? Said(Settings.BoringDistance, "bored at") : "to suit");
     }
 
     private void HingeClear(Sketch on)

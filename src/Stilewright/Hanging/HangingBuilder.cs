@@ -115,7 +115,7 @@ internal sealed partial class HangingBuilder
                 $"Name a table of the standard, or enter it there."));
         }
 
-        var number = HingeNumber.Of(table, along, across, weight?.Invoke(leaf), standard.Word(Settings.HingeNumber));
+        var number = HingeNumber.Of(table, along, across, weight?.Invoke(leaf), standard);
         var (fromStart, fromEnd) = Ends(front, leaf, standard, isUpright, along, isOnFrame, (int)number.Count.Amount);
         hangings.Add(new(front, leaf, design, hinge, standard, fit, number, along, group, fromStart, fromEnd, isUpright ? Bands(front, leaf, hinge, standard, opening) : []));
     }

@@ -22,7 +22,7 @@ public sealed record HingeFit(Worked Wanted, Worked Comes, Worked? Distance, Wor
         var usual = standard.LengthOrWord(Settings.BoringDistance);
         if (hinge.Cup is not { } cup)
             return new(wanted, WithinRange(hinge, wanted), null, null, null);
-        if (cup.Constant is not { } constantEntry)
+        if (cup.Constant is not { } constantEntry || !hinge.HasLaw)
         {
             var distance = usual ?? Entered(hinge, "cup/leastDistance", "least boring distance", cup.LeastDistance).As("boring distance", "hinge/distance");
             return new(wanted, WithinRange(hinge, wanted), distance, Centre(hinge, distance), null);
@@ -37,7 +37,7 @@ public sealed record HingeFit(Worked Wanted, Worked Comes, Worked? Distance, Wor
             var distance = usual ?? ToSuit(plate);
             Worked comes;
             if (hinge.KeepsGap)
-                comes = ((plate is null ? 0 * constant : plate) - distance - constant).As("gap that it gives", "hinge/gap");
+                comes = (plate! - distance - constant).As("gap that it gives", "hinge/gap");
             else
                 comes = (plate is null || plate.Amount.IsZero ? constant + distance : constant + distance - plate).As("overlay that it gives", "hinge/overlay");
             return new(wanted, comes, distance, Centre(hinge, distance), plate);
@@ -47,7 +47,7 @@ public sealed record HingeFit(Worked Wanted, Worked Comes, Worked? Distance, Wor
         Worked ToSuit(Worked? plate)
         {
             var asked = hinge.KeepsGap
-                ? (plate is null ? 0 * constant : plate) - constant - wanted
+                ? plate! - constant - wanted
                 : plate is null || plate.Amount.IsZero ? wanted - constant : wanted - constant + plate;
             Worked least = Entered(hinge, "cup/leastDistance", "least boring distance", cup.LeastDistance);
             Worked greatest = Entered(hinge, "cup/greatestDistance", "greatest boring distance", cup.GreatestDistance);

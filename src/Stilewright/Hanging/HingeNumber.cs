@@ -21,7 +21,8 @@ public sealed record HingeNumber(Worked Count, Worked? ByTable, FromTable? ByHei
     /// <param name="along">The length of the hinge edge.</param>
     /// <param name="across">The size of the leaf away from its hinges.</param>
     /// <param name="weight">In pounds; null where it is not known.</param>
-    public static HingeNumber Of(HingeCounts? table, Worked along, Worked across, Worked? weight, string setting)
+    /// <param name="standard">It may give a number of its own.</param>
+    public static HingeNumber Of(HingeCounts? table, Worked along, Worked across, Worked? weight, StandardInForce standard)
     {
         var (byHeight, byWeight, isBeyond) = table is null ? (null, null, false) : Rows(table, along, weight);
         Worked? byTable = (byHeight, byWeight) switch
@@ -34,9 +35,10 @@ public sealed record HingeNumber(Worked Count, Worked? ByTable, FromTable? ByHei
         if (byTable is not null && table!.Widest is { } widest && across.Length > widest.Value)
             byTable = new Chosen("the leaf is wider than the table is made for", byTable + new Number(1));
         byTable = byTable?.As("number of hinges by the table", "hinge/count.table");
-        Worked count = setting == Settings.ByTable
+        var (asked, origin) = standard.Find(Settings.HingeNumber);
+        Worked count = asked.Text == Settings.ByTable
             ? byTable ?? new Number(Fewest)
-            : new Given("hinge/count.set", "number of hinges asked for", Dimension.Count, int.Parse(setting, System.Globalization.CultureInfo.InvariantCulture), new(OriginKind.Standard, $"standard/settings/{Settings.HingeNumber.Key}"));
+            : new Given("hinge/count.set", "number of hinges asked for", Dimension.Count, int.Parse(asked.Text, System.Globalization.CultureInfo.InvariantCulture), origin);
         return new(count.As("number of hinges", "hinge/count"), byTable, byHeight, byWeight, isBeyond);
     }
 

@@ -43,4 +43,7 @@ public sealed record HingeKind(
 
     /// <summary>True for a hinge that lets an inset front keep a gap, rather than lap over the frame.</summary>
     public bool KeepsGap => Mount == Mount.Inset;
+
+    /// <summary>Whether its overlay or gap is worked from its cup. A gap takes a plate; an overlay may be built in.</summary>
+    public bool HasLaw => Cup is { Constant: not null } && (!KeepsGap || Cup.Plates.Count > 0);
 }

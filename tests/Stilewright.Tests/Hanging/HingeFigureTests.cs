@@ -82,8 +82,8 @@ public class HingeFigureTests
         Assert.Equal(isTooNarrow, Breakdown.Of(course, standard).Findings.Any(finding => finding.Rule == Stilewright.Findings.Rules.HingeStile));
     }
 
-    private static HingeNumber Number(string table, Length height, Fraction? pounds = null, string width = "15", string setting = Settings.ByTable) => HingeNumber.Of(
-        ShippedStandards.Inch.CountTable(table), Reach(height), Reach(In(width).Value), pounds is { } weight ? Pounds(weight) : null, setting);
+    private static HingeNumber Number(string table, Length height, Fraction? pounds = null, string width = "15") => HingeNumber.Of(
+        ShippedStandards.Inch.CountTable(table), Reach(height), Reach(In(width).Value), pounds is { } weight ? Pounds(weight) : null, Inches);
 
     // A guide to cup-hinge types, chart by height: to 900, 1600, 2000 and 2400 mm.
     [Theory]
