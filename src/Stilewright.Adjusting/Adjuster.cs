@@ -1,0 +1,262 @@
+using Fractions;
+using Stilewright.Doors;
+using Stilewright.Hanging.Adjusting;
+using Stilewright.Measure;
+
+namespace Stilewright.Adjusting;
+
+/// <summary>Finds the moves of each screw that bring the gaps of a row nearest to even and its faces flush.</summary>
+/// <remarks>
+/// Sideways and height are one linear programme for the whole row, since a gap between two leaves belongs to both. Depth is one for each leaf and
+/// each corner of its free edge that may touch first. Moves are put on what a hand can turn before the gaps after them are told.
+/// </remarks>
+public static class Adjuster
+{
+    /// <summary>A plate or an edge counts as much as this many inches of screws when movement is made least.</summary>
+    private const double WorkOverTurning = 1000;
+
+    /// <summary>No plate is moved, and no edge trimmed, by more: what needs more is made again. Common practice, no source.</summary>
+    private const double MostWork = 1;
+
+    /// <exception cref="ArgumentException">The task has <see cref="AdjustingTask.Problems"/>.</exception>
+    public static AdjustingPlan Plan(AdjustingTask task)
+    {
+        ArgumentNullException.ThrowIfNull(task);
+        if (task.Problems() is [var first, ..])
+            throw new ArgumentException($"{first.Place}: {first.Problem}; {first.Fix}.", nameof(task));
+
+        var before = HangOf(task, [.. task.Leaves.Select(_ => LeafMoves.None)], []);
+        var after = Screws(task);
+        if (IsWithin(task, after))
+            return new(task, before, after, true, []);
+
+        Remedy?[] remedies = [Plates(task), Bumpers(task), Trims(task)];
+        return new(task, before, after, false, [.. remedies.OfType<Remedy>().Where(remedy => Helps(task, remedy.Hang, after)).OrderByDescending(remedy => remedy.Does)]);
+    }
+
+    private static bool IsWithin(AdjustingTask task, Hang hang) => hang.WorstGap <= task.Tolerance && hang.WorstCorner <= task.Tolerance;
+
+    /// <summary>A remedy is told where it brings the gaps and the corners together a step nearer than the screws do.</summary>
+    private static bool Helps(AdjustingTask task, Hang remedy, Hang screws) =>
+        IsWithin(task, remedy) || remedy.WorstGap + remedy.WorstCorner + task.Step <= screws.WorstGap + screws.WorstCorner;
+
+    private static Hang Screws(AdjustingTask task)
+    {
+        var inPlane = InPlane(task, false, false, 0);
+        return HangOf(task, [.. task.Leaves.Select((leaf, index) => Told(task, leaf, inPlane.Leaves[index], Depth(task, leaf, false, false, 0)))], []);
+    }
+
+    private static Remedy? Plates(AdjustingTask task)
+    {
+        var enough = Enough(task);
+        var inPlane = InPlane(task, true, false, enough);
+        List<LeafMoves> moves = [];
+        List<PlateMove> plates = [];
+        for (var index = 0; index < task.Leaves.Count; index++)
+        {
+            var leaf = task.Leaves[index];
+            var depth = Depth(task, leaf, true, false, enough);
+            var screws = Told(task, leaf, inPlane.Leaves[index], depth);
+            var plate = Rounded(task, inPlane.Leaves[index], depth);
+            moves.Add(new(screws.SidewaysTop + plate.SidewaysTop, screws.SidewaysBottom + plate.SidewaysBottom, screws.Height + plate.Height,
+                screws.DepthTop + plate.DepthTop, screws.DepthBottom + plate.DepthBottom));
+            if (!plate.IsNone)
+            {
+                plates.AddRange(Enumerable.Range(0, leaf.Hinges.Count)
+                    .Select(hinge => new PlateMove(leaf.Label, hinge, plate.SidewaysAt(leaf, hinge), plate.Height, plate.DepthAt(leaf, hinge))));
+            }
+        }
+
+        return plates.Count == 0 ? null : Of(task, RemedyKind.MovePlates, HangOf(task, moves, []), plates, [], []);
+    }
+
+    private static Remedy? Bumpers(AdjustingTask task)
+    {
+        if (!task.Corners.Any(corner => corner.IsFree))
+            return null;
+
+        var enough = Enough(task);
+        var inPlane = InPlane(task, false, false, 0);
+        var depths = task.Leaves.Select(leaf => Depth(task, leaf, false, true, enough)).ToList();
+        List<BumperChange> bumpers = [.. depths.Select((depth, index) => new BumperChange(task.Leaves[index].Label, On(depth.Bumper, task.Step))).Where(change => !change.Thicker.IsZero)];
+        return bumpers.Count == 0 ? null
+            : Of(task, RemedyKind.SetBumper, HangOf(task, [.. task.Leaves.Select((leaf, index) => Told(task, leaf, inPlane.Leaves[index], depths[index]))], [], bumpers), [], [], bumpers);
+    }
+
+    private static Remedy? Trims(AdjustingTask task)
+    {
+        var inPlane = InPlane(task, false, true, Enough(task));
+        List<EdgeTrim> trims = [.. inPlane.Trims.Select(trim => new EdgeTrim(trim.Leaf, trim.Edge, On(trim.AtStart, task.Step), On(trim.AtEnd, task.Step)))
+            .Where(trim => trim.AtStart.IsPositive || trim.AtEnd.IsPositive)];
+        return trims.Count == 0 ? null
+            : Of(task, RemedyKind.Trim, HangOf(task, [.. task.Leaves.Select((leaf, index) => Told(task, leaf, inPlane.Leaves[index], Depth(task, leaf, false, false, 0)))], trims), [], trims, []);
+    }
+
+    private static Remedy Of(AdjustingTask task, RemedyKind kind, Hang hang, IReadOnlyList<PlateMove> plates, IReadOnlyList<EdgeTrim> trims, IReadOnlyList<BumperChange> bumpers) =>
+        new(kind, hang, IsWithin(task, hang), plates, trims, bumpers);
+
+    /// <summary>Beyond the screws no work is done for less than half the tolerance; the other half is left to rounding.</summary>
+    private static double Enough(AdjustingTask task) => Inches(task.Tolerance) / 2;
+
+    private static double Inches(Length length) => length.Inches.ToDouble();
+
+    private static Length On(double inches, Length step) => Length.FromInches(Fraction.FromDoubleRounded(inches)).OnStep(step, StepDirection.Nearest);
+
+    /// <summary>Travel of the screws of one leaf, and of its plates beyond them, in inches.</summary>
+    private sealed record LeafTravel(double SidewaysTop, double SidewaysBottom, double Height, double PlateTop, double PlateBottom, double PlateHeight);
+
+    private sealed record DepthTravel(double Top, double Bottom, double PlateTop, double PlateBottom, double Bumper)
+    {
+        public static DepthTravel None { get; } = new(0, 0, 0, 0, 0);
+    }
+
+    private sealed record TrimTravel(string Leaf, Side Edge, double AtStart, double AtEnd);
+
+    private sealed record PlaneTravel(IReadOnlyList<LeafTravel> Leaves, IReadOnlyList<TrimTravel> Trims);
+
+    private static LeafMoves Told(AdjustingTask task, HungLeaf leaf, LeafTravel travel, DepthTravel depth)
+    {
+        return new(Screw(leaf.Sideways, travel.SidewaysTop), Screw(leaf.Sideways, travel.SidewaysBottom), Screw(leaf.Height, travel.Height),
+            Screw(leaf.Depth, depth.Top), Screw(leaf.Depth, depth.Bottom));
+
+        Length Screw(ScrewRange range, double inches) => range.OnScrew(Length.FromInches(Fraction.FromDoubleRounded(inches)), task.Step);
+    }
+
+    private static LeafMoves Rounded(AdjustingTask task, LeafTravel travel, DepthTravel depth) =>
+        new(On(travel.PlateTop, task.Step), On(travel.PlateBottom, task.Step), On(travel.PlateHeight, task.Step), On(depth.PlateTop, task.Step), On(depth.PlateBottom, task.Step));
+
+    private static PlaneTravel InPlane(AdjustingTask task, bool plates, bool trims, double enough)
+    {
+        if (task.Gaps.Count == 0)
+            return new([.. task.Leaves.Select(_ => new LeafTravel(0, 0, 0, 0, 0, 0))], []);
+
+        using var program = new MinimaxProgram();
+        var screws = task.Leaves.Select(leaf => (Top: Add(leaf.Sideways), Bottom: Add(leaf.Sideways), Height: Add(leaf.Height))).ToList();
+        var beyond = plates ? task.Leaves.Select(_ => (Top: Work(-MostWork), Bottom: Work(-MostWork), Height: Work(-MostWork))).ToList() : null;
+        var planed = new Dictionary<(int Leaf, Side Edge), (int Start, int End)>();
+        var even = new Dictionary<bool, int>();
+        foreach (var reading in task.Gaps)
+        {
+            List<(int, double)> terms = [];
+            foreach (var share in GapModel.Shares(task, reading))
+            {
+                Terms(screws[share.Leaf], share);
+                if (beyond is not null)
+                    Terms(beyond[share.Leaf], share);
+            }
+
+            if (trims)
+            {
+                Planed(task.IndexOf(reading.Leaf), reading.Edge);
+                if (reading.Beyond is { } other)
+                    Planed(task.IndexOf(other), GapModel.Opposite(reading.Edge));
+            }
+
+            if (reading.Target is null)
+            {
+                if (!even.TryGetValue(reading.IsUpright, out var common))
+                    even.Add(reading.IsUpright, common = program.Add(double.NegativeInfinity, double.PositiveInfinity, 0));
+                terms.Add((common, -1));
+            }
+
+            program.Residuals(Inches(reading.Gap - (reading.Target ?? default)), terms);
+
+            void Terms((int Top, int Bottom, int Height) variables, GapShare share) => terms.AddRange(
+                [(variables.Top, share.SidewaysTop.ToDouble()), (variables.Bottom, share.SidewaysBottom.ToDouble()), (variables.Height, share.Height.ToDouble())]);
+
+            void Planed(int leaf, Side edge)
+            {
+                if (!planed.TryGetValue((leaf, edge), out var ends))
+                    planed.Add((leaf, edge), ends = (Work(0), Work(0)));
+                var along = GapModel.ShareOfEnd(task.Leaves[leaf], edge, GapModel.Along(task, reading)).ToDouble();
+                terms.AddRange([(ends.Start, 1 - along), (ends.End, along)]);
+            }
+        }
+
+        // Nothing shut in: the screws as they stand satisfy every bound.
+        var values = program.Solve(enough) ?? throw new InvalidOperationException("The programme of the gaps has no solution.");
+        return new(
+            [.. task.Leaves.Select((_, leaf) => new LeafTravel(values[screws[leaf].Top], values[screws[leaf].Bottom], values[screws[leaf].Height],
+                beyond is null ? 0 : values[beyond[leaf].Top], beyond is null ? 0 : values[beyond[leaf].Bottom], beyond is null ? 0 : values[beyond[leaf].Height]))],
+            [.. planed.Select(edge => new TrimTravel(task.Leaves[edge.Key.Leaf].Label, edge.Key.Edge, values[edge.Value.Start], values[edge.Value.End]))]);
+
+        int Add(ScrewRange range) => program.Add(-Inches(range.Less), Inches(range.More), 1);
+
+        int Work(double least) => program.Add(least, MostWork, WorkOverTurning);
+    }
+
+    private static DepthTravel Depth(AdjustingTask task, HungLeaf leaf, bool plates, bool bumper, double enough)
+    {
+        List<ProudReading> corners = [.. task.Corners.Where(corner => corner.Leaf == leaf.Label)];
+        if (corners.Count == 0)
+            return DepthTravel.None;
+
+        var free = corners.Where(corner => corner.IsFree).ToList();
+        if (free.Count == 0)
+            return Depth(leaf, corners, null, plates, bumper, enough)!.Value.Travel;
+
+        return free.Select(touching => Depth(leaf, corners, touching, plates, bumper, enough)).OfType<(DepthTravel Travel, double Worst, double Effort)>()
+            .OrderBy(found => Math.Round(found.Worst, 6)).ThenBy(found => found.Effort).First().Travel;
+    }
+
+    /// <summary>Depth of one leaf, where the given corner of the free edge touches first; null where it cannot.</summary>
+    private static (DepthTravel Travel, double Worst, double Effort)? Depth(HungLeaf leaf, List<ProudReading> corners, ProudReading? touching, bool plates, bool bumper, double enough)
+    {
+        using var program = new MinimaxProgram();
+        var least = -Inches(leaf.Depth.Less);
+        var most = Inches(leaf.Depth.More);
+        int[] screws = [program.Add(least, most, 1), program.Add(least, most, 1)];
+        int[] packed = plates ? [program.Add(-MostWork, MostWork, WorkOverTurning), program.Add(-MostWork, MostWork, WorkOverTurning)] : [];
+        var pad = bumper && touching is not null ? program.Add(-MostWork, MostWork, WorkOverTurning) : -1;
+        var rest = touching is null ? 0 : Inches(corners.Where(corner => corner.IsFree).Min(corner => corner.Proud));
+        List<(double Constant, List<(int Variable, double Factor)> Terms)> residuals = [];
+        foreach (var corner in corners)
+        {
+            var terms = corner == touching ? [] : At(corner.IsTop, 1);
+            var constant = corner == touching ? rest : Inches(corner.Proud);
+            if (corner.IsFree && corner != touching)
+            {
+                constant += rest - Inches(touching!.Proud);
+                terms.AddRange(At(touching.IsTop, -1));
+                program.AtLeastNothing(constant - rest, terms);
+            }
+
+            if (corner.IsFree && pad >= 0)
+                terms = [.. terms, (pad, 1)];
+            program.Residuals(constant, terms);
+            residuals.Add((constant, terms));
+        }
+
+        if (program.Solve(enough) is not { } values)
+            return null;
+
+        var travel = new DepthTravel(values[screws[0]], values[screws[1]], plates ? values[packed[0]] : 0, plates ? values[packed[1]] : 0, pad < 0 ? 0 : values[pad]);
+        var worst = residuals.Max(residual => Math.Abs(residual.Constant + residual.Terms.Sum(term => term.Factor * values[term.Variable])));
+        return (travel, worst, values.Sum(Math.Abs));
+
+        List<(int Variable, double Factor)> At(bool top, double sign)
+        {
+            var share = GapModel.TopShare(leaf, top ? leaf.Place.Height : default).ToDouble();
+            List<(int, double)> terms = [(screws[0], sign * share), (screws[1], sign * (1 - share))];
+            if (plates)
+                terms.AddRange([(packed[0], sign * share), (packed[1], sign * (1 - share))]);
+            return terms;
+        }
+    }
+
+    private static Hang HangOf(AdjustingTask task, IReadOnlyList<LeafMoves> moves, IReadOnlyList<EdgeTrim> trims, IReadOnlyList<BumperChange>? bumpers = null)
+    {
+        var gaps = task.Gaps.Select(reading => (Reading: reading, After: GapModel.After(task, reading, moves) + GapModel.Planed(task, reading, trims))).ToList();
+        var even = gaps.Where(gap => gap.Reading.Target is null).GroupBy(gap => gap.Reading.IsUpright)
+            .ToDictionary(group => group.Key, group => (group.Min(gap => gap.After) + group.Max(gap => gap.After)) / 2);
+        List<CornerAfter> corners = [];
+        foreach (var (leaf, move) in task.Leaves.Zip(moves))
+        {
+            var readings = task.Corners.Where(corner => corner.Leaf == leaf.Label).ToList();
+            var thicker = bumpers?.FirstOrDefault(change => change.Leaf == leaf.Label)?.Thicker ?? default;
+            corners.AddRange(readings.Zip(GapModel.After(leaf, readings, move), (reading, after) => new CornerAfter(reading, after.Proud + (reading.IsFree ? thicker : default))));
+        }
+
+        return new(moves, [.. gaps.Select(gap => new GapAfter(gap.Reading, gap.After, gap.Reading.Target ?? even[gap.Reading.IsUpright]))], corners);
+    }
+}
