@@ -114,7 +114,7 @@ public static class Adjuster
 
     private sealed record PlaneTravel(IReadOnlyList<LeafTravel> Leaves, IReadOnlyList<TrimTravel> Trims);
 
-    private static LeafMoves Told(AdjustingTask task, HungLeaf leaf, LeafTravel travel, DepthTravel depth)
+    private static LeafMoves Told(AdjustingTask task, RowLeaf leaf, LeafTravel travel, DepthTravel depth)
     {
         return new(Screw(leaf.Sideways, travel.SidewaysTop), Screw(leaf.Sideways, travel.SidewaysBottom), Screw(leaf.Height, travel.Height),
             Screw(leaf.Depth, depth.Top), Screw(leaf.Depth, depth.Bottom));
@@ -185,7 +185,7 @@ public static class Adjuster
         int Work(double least) => program.Add(least, MostWork, WorkOverTurning);
     }
 
-    private static DepthTravel Depth(AdjustingTask task, HungLeaf leaf, bool plates, bool bumper, double enough)
+    private static DepthTravel Depth(AdjustingTask task, RowLeaf leaf, bool plates, bool bumper, double enough)
     {
         List<ProudReading> corners = [.. task.Corners.Where(corner => corner.Leaf == leaf.Label)];
         if (corners.Count == 0)
@@ -200,7 +200,7 @@ public static class Adjuster
     }
 
     /// <summary>Depth of one leaf, where the given corner of the free edge touches first; null where it cannot.</summary>
-    private static (DepthTravel Travel, double Worst, double Effort)? Depth(HungLeaf leaf, List<ProudReading> corners, ProudReading? touching, bool plates, bool bumper, double enough)
+    private static (DepthTravel Travel, double Worst, double Effort)? Depth(RowLeaf leaf, List<ProudReading> corners, ProudReading? touching, bool plates, bool bumper, double enough)
     {
         using var program = new MinimaxProgram();
         var least = -Inches(leaf.Depth.Less);

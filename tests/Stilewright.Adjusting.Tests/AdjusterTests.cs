@@ -48,7 +48,7 @@ public class AdjusterTests
     public void No_setting_of_a_grid_is_better() =>
         Gen.Select(Moves(16), Gen.Int[-6, 6], Gen.Int[-6, 6]).Sample((moves, widths, heights) =>
         {
-            IReadOnlyList<HungLeaf> leaves = [Leaf("1", 0, 12, 24, true)];
+            IReadOnlyList<RowLeaf> leaves = [Leaf("1", 0, 12, 24, true)];
             var moved = Moved(leaves, [moves]);
             var task = moved with
             {

@@ -22,13 +22,13 @@ internal static class Rows
 
     public static double Of(Length length) => length.Inches.ToDouble();
 
-    public static HungLeaf Leaf(string label, int left, int width, int height, bool hingedLeft, ScrewRange? range = null) =>
+    public static RowLeaf Leaf(string label, int left, int width, int height, bool hingedLeft, ScrewRange? range = null) =>
         new(label, new(left.Inches, default, width.Inches, height.Inches), hingedLeft, [3.Inches, (height - 3).Inches], range ?? Eighth, range ?? Eighth, range ?? Eighth);
 
     /// <summary>Leaves side by side, 1/8 apart, hinged left and right by turns, in a frame that leaves 1/8 all round.</summary>
-    public static IReadOnlyList<HungLeaf> Side(int count, int width = 15, int height = 30, ScrewRange? range = null)
+    public static IReadOnlyList<RowLeaf> Side(int count, int width = 15, int height = 30, ScrewRange? range = null)
     {
-        List<HungLeaf> leaves = [];
+        List<RowLeaf> leaves = [];
         Length left = default;
         for (var index = 0; index < count; index++)
         {
@@ -40,7 +40,7 @@ internal static class Rows
     }
 
     /// <summary>Both ends of every edge; of an edge beside another leaf once.</summary>
-    public static IEnumerable<(string Leaf, Side Edge, EdgeEnd At, string? Beyond)> Places(IReadOnlyList<HungLeaf> leaves)
+    public static IEnumerable<(string Leaf, Side Edge, EdgeEnd At, string? Beyond)> Places(IReadOnlyList<RowLeaf> leaves)
     {
         for (var index = 0; index < leaves.Count; index++)
         {
@@ -56,7 +56,7 @@ internal static class Rows
     }
 
     /// <summary>A row whose leaves were moved by so much from where every gap is 1/8, and read with exact instruments.</summary>
-    public static AdjustingTask Moved(IReadOnlyList<HungLeaf> leaves, IReadOnlyList<LeafMoves> moves, bool targets = true)
+    public static AdjustingTask Moved(IReadOnlyList<RowLeaf> leaves, IReadOnlyList<LeafMoves> moves, bool targets = true)
     {
         var even = new AdjustingTask(leaves, [.. Places(leaves).Select(place => new GapReading(place.Leaf, place.Edge, place.At, place.Beyond, Gap, targets ? Gap : null))], [], Step, Tolerance);
         return even with { Gaps = [.. even.Gaps.Select(reading => reading with { Gap = In(RigidRow.After(even, moves, reading)) })] };

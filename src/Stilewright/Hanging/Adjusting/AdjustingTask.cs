@@ -10,7 +10,7 @@ public sealed record TaskProblem(string Place, string Problem, string Fix);
 /// <param name="Step">The finest travel told of a screw whose thread is not known. Must be positive.</param>
 /// <param name="Tolerance">How far a gap may be from what it should be, and a corner from its plane, and still pass. Not negative.</param>
 public sealed record AdjustingTask(
-    IReadOnlyList<HungLeaf> Leaves, IReadOnlyList<GapReading> Gaps, IReadOnlyList<ProudReading> Corners, Length Step, Length Tolerance)
+    IReadOnlyList<RowLeaf> Leaves, IReadOnlyList<GapReading> Gaps, IReadOnlyList<ProudReading> Corners, Length Step, Length Tolerance)
 {
     /// <exception cref="KeyNotFoundException">No leaf has that label.</exception>
     public int IndexOf(string label)

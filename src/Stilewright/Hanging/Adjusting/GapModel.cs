@@ -44,7 +44,7 @@ public static class GapModel
 
     /// <summary>How the corners of a leaf stand after its moves, in the order they were read.</summary>
     /// <remarks>The free edge comes to rest where it rested before: on the corner that touches first.</remarks>
-    public static IReadOnlyList<ProudReading> After(HungLeaf leaf, IReadOnlyList<ProudReading> corners, LeafMoves moves)
+    public static IReadOnlyList<ProudReading> After(RowLeaf leaf, IReadOnlyList<ProudReading> corners, LeafMoves moves)
     {
         ArgumentNullException.ThrowIfNull(leaf);
         ArgumentNullException.ThrowIfNull(corners);
@@ -58,7 +58,7 @@ public static class GapModel
     }
 
     /// <summary>How far the hinge edge moves out at the top or bottom corner, which lie beyond the outer hinges.</summary>
-    public static Length AtCorner(HungLeaf leaf, bool top, Length depthTop, Length depthBottom)
+    public static Length AtCorner(RowLeaf leaf, bool top, Length depthTop, Length depthBottom)
     {
         ArgumentNullException.ThrowIfNull(leaf);
         var share = TopShare(leaf, top ? leaf.Place.Height : default);
@@ -67,7 +67,7 @@ public static class GapModel
 
     /// <summary>Share of the highest hinge in what a point of the hinge edge moves.</summary>
     /// <param name="height">Above the bottom of the leaf.</param>
-    public static Fraction TopShare(HungLeaf leaf, Length height)
+    public static Fraction TopShare(RowLeaf leaf, Length height)
     {
         ArgumentNullException.ThrowIfNull(leaf);
         return (height - leaf.Hinges[0]) / leaf.Spread;
@@ -123,7 +123,7 @@ public static class GapModel
     }
 
     /// <summary>Share of an edge's end, at the top or the right, in what lies at a place along it.</summary>
-    public static Fraction ShareOfEnd(HungLeaf leaf, Side edge, Length along)
+    public static Fraction ShareOfEnd(RowLeaf leaf, Side edge, Length along)
     {
         ArgumentNullException.ThrowIfNull(leaf);
         return edge is Side.Left or Side.Right ? (along - leaf.Place.Y) / leaf.Place.Height : (along - leaf.Place.X) / leaf.Place.Width;

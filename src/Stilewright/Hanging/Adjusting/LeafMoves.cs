@@ -18,11 +18,11 @@ public sealed record LeafMoves(Length SidewaysTop, Length SidewaysBottom, Length
     public Length Travel => Length.Abs(SidewaysTop) + Length.Abs(SidewaysBottom) + Length.Abs(Height) + Length.Abs(DepthTop) + Length.Abs(DepthBottom);
 
     /// <summary>How far a hinge is moved sideways; one between the outer two follows them.</summary>
-    public Length SidewaysAt(HungLeaf leaf, int hinge) => Between(leaf, leaf.Hinges[hinge], SidewaysBottom, SidewaysTop);
+    public Length SidewaysAt(RowLeaf leaf, int hinge) => Between(leaf, leaf.Hinges[hinge], SidewaysBottom, SidewaysTop);
 
     /// <summary>How far a hinge is moved out; one between the outer two follows them.</summary>
-    public Length DepthAt(HungLeaf leaf, int hinge) => Between(leaf, leaf.Hinges[hinge], DepthBottom, DepthTop);
+    public Length DepthAt(RowLeaf leaf, int hinge) => Between(leaf, leaf.Hinges[hinge], DepthBottom, DepthTop);
 
-    private static Length Between(HungLeaf leaf, Length height, Length bottom, Length top) =>
+    private static Length Between(RowLeaf leaf, Length height, Length bottom, Length top) =>
         bottom + (top - bottom) * ((height - leaf.Hinges[0]) / leaf.Spread);
 }

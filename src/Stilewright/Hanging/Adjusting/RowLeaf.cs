@@ -11,7 +11,7 @@ namespace Stilewright.Hanging.Adjusting;
 /// <param name="Sideways">The screw that carries the leaf away from its hinge side (more) or towards it (less), at each hinge.</param>
 /// <param name="Height">The screw that lifts (more) or lowers (less); all hinges of a leaf are set alike.</param>
 /// <param name="Depth">The screw that carries the hinge edge out (more) or in (less), at each hinge.</param>
-public sealed record HungLeaf(string Label, Rectangle Place, bool HingedLeft, IReadOnlyList<Length> Hinges, ScrewRange Sideways, ScrewRange Height, ScrewRange Depth)
+public sealed record RowLeaf(string Label, Rectangle Place, bool HingedLeft, IReadOnlyList<Length> Hinges, ScrewRange Sideways, ScrewRange Height, ScrewRange Depth)
 {
     public Side HingeEdge => HingedLeft ? Side.Left : Side.Right;
     public Side FreeEdge => HingedLeft ? Side.Right : Side.Left;
