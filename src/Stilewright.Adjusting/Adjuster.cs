@@ -42,8 +42,8 @@ public static class Adjuster
 
     private static Hang Screws(AdjustingTask task)
     {
-        var inPlane = InPlane(task, false, false, 0);
-        return HangOf(task, [.. task.Leaves.Select((leaf, index) => Told(task, leaf, inPlane.Leaves[index], Depth(task, leaf, false, false, 0)))], []);
+        var inPlane = InPlane(task, false, false, Fine(task));
+        return HangOf(task, [.. task.Leaves.Select((leaf, index) => Told(task, leaf, inPlane.Leaves[index], Depth(task, leaf, false, false, Fine(task))))], []);
     }
 
     private static Remedy? Plates(AdjustingTask task)
@@ -76,7 +76,7 @@ public static class Adjuster
             return null;
 
         var enough = Enough(task);
-        var inPlane = InPlane(task, false, false, 0);
+        var inPlane = InPlane(task, false, false, Fine(task));
         var depths = task.Leaves.Select(leaf => Depth(task, leaf, false, true, enough)).ToList();
         List<BumperChange> bumpers = [.. depths.Select((depth, index) => new BumperChange(task.Leaves[index].Label, On(depth.Bumper, task.Step))).Where(change => !change.Thicker.IsZero)];
         return bumpers.Count == 0 ? null
@@ -89,7 +89,7 @@ public static class Adjuster
         List<EdgeTrim> trims = [.. inPlane.Trims.Select(trim => new EdgeTrim(trim.Leaf, trim.Edge, On(trim.AtStart, task.Step), On(trim.AtEnd, task.Step)))
             .Where(trim => trim.AtStart.IsPositive || trim.AtEnd.IsPositive)];
         return trims.Count == 0 ? null
-            : Of(task, RemedyKind.Trim, HangOf(task, [.. task.Leaves.Select((leaf, index) => Told(task, leaf, inPlane.Leaves[index], Depth(task, leaf, false, false, 0)))], trims), [], trims, []);
+            : Of(task, RemedyKind.Trim, HangOf(task, [.. task.Leaves.Select((leaf, index) => Told(task, leaf, inPlane.Leaves[index], Depth(task, leaf, false, false, Fine(task))))], trims), [], trims, []);
     }
 
     private static Remedy Of(AdjustingTask task, RemedyKind kind, Hang hang, IReadOnlyList<PlateMove> plates, IReadOnlyList<EdgeTrim> trims, IReadOnlyList<BumperChange> bumpers) =>
@@ -97,6 +97,9 @@ public static class Adjuster
 
     /// <summary>Beyond the screws no work is done for less than half the tolerance; the other half is left to rounding.</summary>
     private static double Enough(AdjustingTask task) => Inches(task.Tolerance) / 2;
+
+    /// <summary>Screws bring nothing nearer than half a step: it would be lost when the moves are put on what a hand can turn.</summary>
+    private static double Fine(AdjustingTask task) => Inches(task.Step) / 2;
 
     private static double Inches(Length length) => length.Inches.ToDouble();
 

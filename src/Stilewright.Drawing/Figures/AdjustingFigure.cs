@@ -42,7 +42,6 @@ public static class AdjustingFigure
     private sealed class Drawing(AdjustingPlan plan, Hang hang, Scale scale, LengthFormat format)
     {
         private readonly View view = new(scale, plan.Task.Leaves.Min(leaf => leaf.Place.X), plan.Task.Leaves.Max(leaf => leaf.Place.Top));
-        private readonly AdjustingWords words = new(plan, format);
         private readonly LabelFit labels = new();
         private readonly int times = Times(plan);
 
@@ -55,7 +54,7 @@ public static class AdjustingFigure
             var note = Typesetter.Set(times == 1 ? "To scale." : $"Gaps are drawn {times} times as wide as they are.", TextStyle.Small);
             nodes.Add(new Lettering(new(bounds.Left, bounds.Bottom + 2 + note.Ascent), note));
             var parts = hang.Gaps.Select(gap => $"{AdjustingWords.Place(gap.Reading)} {format.Print(gap.After)}")
-                .Concat(hang.Corners.Select(corner => $"{AdjustingWords.Corner(corner.Reading.Corner)} of {corner.Reading.Leaf} {words.Proud(corner.After)}"));
+                .Concat(hang.Corners.Select(corner => $"{AdjustingWords.Corner(corner.Reading.Corner)} of {corner.Reading.Leaf} {AdjustingWords.Proud(corner.After, format)}"));
             return Drafting.Scene(title, $"Seen from the front. Gaps: {string.Join("; ", parts)}.", scale, plan.Task.Leaves[0].Label, nodes);
         }
 
@@ -87,7 +86,7 @@ public static class AdjustingFigure
             }
 
             foreach (var corner in hang.Corners.Where(corner => corner.Reading.Leaf == leaf.Label))
-                texts.Add((Proud(corner.After), corner.Miss > plan.Task.Tolerance, corner.Reading.IsFree != leaf.HingedLeft, corner.Reading.IsTop, 2));
+                texts.Add((AdjustingWords.Proud(corner.After, format), corner.Miss > plan.Task.Tolerance, corner.Reading.IsFree != leaf.HingedLeft, corner.Reading.IsTop, 2));
 
             var inner = PaperBox.Between(new(Math.Max(corners[0].X, corners[3].X), Math.Max(corners[2].Y, corners[3].Y)), new(Math.Min(corners[1].X, corners[2].X), Math.Min(corners[0].Y, corners[1].Y))).Grown(-InsideEdge - HingeWide / 2);
             foreach (var lettering in Place(texts, inner))
@@ -96,8 +95,6 @@ public static class AdjustingFigure
             foreach (var node in labels.Place([room], leaf.Label, null))
                 yield return node;
         }
-
-        private string Proud(Length proud) => proud.IsZero ? "flush" : $"{format.Print(Length.Abs(proud))} {(proud.IsPositive ? "proud" : "shy")}";
 
         // A gap above or below stands a step in from the corner, one beside it at the edge, a corner below that.
         private static IEnumerable<SceneNode> Place(List<(string Text, bool Strong, bool Left, bool Top, int Row)> texts, PaperBox inner)

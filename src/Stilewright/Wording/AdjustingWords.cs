@@ -46,8 +46,13 @@ public sealed class AdjustingWords(AdjustingPlan plan, LengthFormat format)
         _ => "bottom corner of the free edge",
     };
 
-    /// <summary>"1/16 proud", "1/32 shy" or "flush".</summary>
-    public string Proud(Length proud) => proud.IsZero ? "flush" : $"{format.PrintWithUnit(Length.Abs(proud))} {(proud.IsPositive ? "proud" : "shy")}";
+    /// <summary>"1/16 proud", "1/32 shy", or "flush" where what is left prints as nothing.</summary>
+    public static string Proud(Length proud, LengthFormat format)
+    {
+        ArgumentNullException.ThrowIfNull(format);
+        var size = format.Print(Length.Abs(proud));
+        return size is "0" or LengthFormat.RoundedMark + "0" ? "flush" : $"{size} {(proud.IsPositive ? "proud" : "shy")}";
+    }
 
     /// <summary>One sentence: what the screws do, and what is left.</summary>
     public string Summary()
@@ -178,7 +183,7 @@ public sealed class AdjustingWords(AdjustingPlan plan, LengthFormat format)
         if (hang.Corners.Count > 0)
         {
             var worst = hang.Corners.MaxBy(corner => corner.Miss)!;
-            parts.Add(worst.Miss.IsZero ? "every corner is flush" : $"the worst corner, the {Corner(worst.Reading.Corner)} of {worst.Reading.Leaf}, stands {Proud(worst.After)}");
+            parts.Add(worst.Miss.IsZero ? "every corner is flush" : $"the worst corner, the {Corner(worst.Reading.Corner)} of {worst.Reading.Leaf}, stands {Proud(worst.After, format)}");
         }
 
         var text = string.Join("; ", parts);
