@@ -25,13 +25,25 @@ public static class Adjuster
         if (task.Problems() is [var first, ..])
             throw new ArgumentException($"{first.Place}: {first.Problem}; {first.Fix}.", nameof(task));
 
-        var before = HangOf(task, [.. task.Leaves.Select(_ => LeafMoves.None)], []);
+        var before = HangOf(task, [.. task.Leaves.Select(_ => LeafMoves.None)], [], []);
         var after = Screws(task);
         if (IsWithin(task, after))
             return new(task, before, after, true, []);
 
-        Remedy?[] remedies = [Plates(task), Bumpers(task), Trims(task)];
-        return new(task, before, after, false, [.. remedies.OfType<Remedy>().Where(remedy => Helps(task, remedy.Hang, after)).OrderByDescending(remedy => remedy.Does)]);
+        List<Remedy> remedies = [.. new[] { Work.Plates, Work.Bumpers, Work.Trims }.Select(work => Beyond(task, work)).OfType<Remedy>().Where(remedy => Helps(task, remedy.Hang, after))];
+        if (!remedies.Any(remedy => remedy.Does) && Beyond(task, Work.Plates | Work.Bumpers | Work.Trims) is { } together && remedies.All(remedy => Helps(task, together.Hang, remedy.Hang)))
+            remedies.Add(together);
+        return new(task, before, after, false, [.. remedies.OrderByDescending(remedy => remedy.Does)]);
+    }
+
+    /// <summary>Work beyond turning screws.</summary>
+    [Flags]
+    private enum Work
+    {
+        None = 0,
+        Plates = 1,
+        Bumpers = 2,
+        Trims = 4,
     }
 
     private static bool IsWithin(AdjustingTask task, Hang hang) => hang.WorstGap <= task.Tolerance && hang.WorstCorner <= task.Tolerance;
@@ -42,58 +54,44 @@ public static class Adjuster
 
     private static Hang Screws(AdjustingTask task)
     {
-        var inPlane = InPlane(task, false, false, Fine(task));
-        return HangOf(task, [.. task.Leaves.Select((leaf, index) => Told(task, leaf, inPlane.Leaves[index], Depth(task, leaf, false, false, Fine(task))))], []);
+        var inPlane = InPlane(task, Work.None, Fine(task));
+        return HangOf(task, [.. task.Leaves.Select((leaf, index) => Told(task, leaf, inPlane.Leaves[index], Depth(task, leaf, Work.None, Fine(task))))], [], []);
     }
 
-    private static Remedy? Plates(AdjustingTask task)
+    /// <summary>What the given work would do; null where none of it is needed.</summary>
+    private static Remedy? Beyond(AdjustingTask task, Work work)
     {
         var enough = Enough(task);
-        var inPlane = InPlane(task, true, false, enough);
+        var inPlane = InPlane(task, work, enough);
         List<LeafMoves> moves = [];
         List<PlateMove> plates = [];
-        for (var index = 0; index < task.Leaves.Count; index++)
+        List<BumperChange> bumpers = [];
+        foreach (var (leaf, travel) in task.Leaves.Zip(inPlane.Leaves))
         {
-            var leaf = task.Leaves[index];
-            var depth = Depth(task, leaf, true, false, enough);
-            var screws = Told(task, leaf, inPlane.Leaves[index], depth);
-            var plate = Rounded(task, inPlane.Leaves[index], depth);
+            var depth = Depth(task, leaf, work, enough);
+            var screws = Told(task, leaf, travel, depth);
+            var plate = Rounded(task, travel, depth);
             moves.Add(new(screws.SidewaysTop + plate.SidewaysTop, screws.SidewaysBottom + plate.SidewaysBottom, screws.Height + plate.Height,
                 screws.DepthTop + plate.DepthTop, screws.DepthBottom + plate.DepthBottom));
             if (!plate.IsNone)
             {
                 plates.AddRange(Enumerable.Range(0, leaf.Hinges.Count)
-                    .Select(hinge => new PlateMove(leaf.Label, hinge, plate.SidewaysAt(leaf, hinge), plate.Height, plate.DepthAt(leaf, hinge))));
+                    .Select(hinge => new PlateMove(leaf.Label, hinge, plate.SidewaysAt(leaf, hinge), plate.Height, plate.DepthAt(leaf, hinge))).Where(move => !move.IsNone));
             }
+
+            if (On(depth.Bumper, task.Step) is { IsZero: false } thicker)
+                bumpers.Add(new(leaf.Label, thicker));
         }
 
-        return plates.Count == 0 ? null : Of(task, RemedyKind.MovePlates, HangOf(task, moves, []), plates, [], []);
-    }
-
-    private static Remedy? Bumpers(AdjustingTask task)
-    {
-        if (!task.Corners.Any(corner => corner.IsFree))
-            return null;
-
-        var enough = Enough(task);
-        var inPlane = InPlane(task, false, false, Fine(task));
-        var depths = task.Leaves.Select(leaf => Depth(task, leaf, false, true, enough)).ToList();
-        List<BumperChange> bumpers = [.. depths.Select((depth, index) => new BumperChange(task.Leaves[index].Label, On(depth.Bumper, task.Step))).Where(change => !change.Thicker.IsZero)];
-        return bumpers.Count == 0 ? null
-            : Of(task, RemedyKind.SetBumper, HangOf(task, [.. task.Leaves.Select((leaf, index) => Told(task, leaf, inPlane.Leaves[index], depths[index]))], [], bumpers), [], [], bumpers);
-    }
-
-    private static Remedy? Trims(AdjustingTask task)
-    {
-        var inPlane = InPlane(task, false, true, Enough(task));
         List<EdgeTrim> trims = [.. inPlane.Trims.Select(trim => new EdgeTrim(trim.Leaf, trim.Edge, On(trim.AtStart, task.Step), On(trim.AtEnd, task.Step)))
             .Where(trim => trim.AtStart.IsPositive || trim.AtEnd.IsPositive)];
-        return trims.Count == 0 ? null
-            : Of(task, RemedyKind.Trim, HangOf(task, [.. task.Leaves.Select((leaf, index) => Told(task, leaf, inPlane.Leaves[index], Depth(task, leaf, false, false, Fine(task))))], trims), [], trims, []);
-    }
+        if (plates.Count + bumpers.Count + trims.Count == 0)
+            return null;
 
-    private static Remedy Of(AdjustingTask task, RemedyKind kind, Hang hang, IReadOnlyList<PlateMove> plates, IReadOnlyList<EdgeTrim> trims, IReadOnlyList<BumperChange> bumpers) =>
-        new(kind, hang, IsWithin(task, hang), plates, trims, bumpers);
+        var hang = HangOf(task, moves, trims, bumpers);
+        var kind = work switch { Work.Plates => RemedyKind.MovePlates, Work.Bumpers => RemedyKind.SetBumper, Work.Trims => RemedyKind.Trim, _ => RemedyKind.Together };
+        return new(kind, hang, IsWithin(task, hang), plates, trims, bumpers);
+    }
 
     /// <summary>Beyond the screws no work is done for less than half the tolerance; the other half is left to rounding.</summary>
     private static double Enough(AdjustingTask task) => Inches(task.Tolerance) / 2;
@@ -128,14 +126,14 @@ public static class Adjuster
     private static LeafMoves Rounded(AdjustingTask task, LeafTravel travel, DepthTravel depth) =>
         new(On(travel.PlateTop, task.Step), On(travel.PlateBottom, task.Step), On(travel.PlateHeight, task.Step), On(depth.PlateTop, task.Step), On(depth.PlateBottom, task.Step));
 
-    private static PlaneTravel InPlane(AdjustingTask task, bool plates, bool trims, double enough)
+    private static PlaneTravel InPlane(AdjustingTask task, Work work, double enough)
     {
         if (task.Gaps.Count == 0)
             return new([.. task.Leaves.Select(_ => new LeafTravel(0, 0, 0, 0, 0, 0))], []);
 
         using var program = new MinimaxProgram();
         var screws = task.Leaves.Select(leaf => (Top: Add(leaf.Sideways), Bottom: Add(leaf.Sideways), Height: Add(leaf.Height))).ToList();
-        var beyond = plates ? task.Leaves.Select(_ => (Top: Work(-MostWork), Bottom: Work(-MostWork), Height: Work(-MostWork))).ToList() : null;
+        var beyond = work.HasFlag(Work.Plates) ? task.Leaves.Select(_ => (Top: Free(-MostWork), Bottom: Free(-MostWork), Height: Free(-MostWork))).ToList() : null;
         var planed = new Dictionary<(int Leaf, Side Edge), (int Start, int End)>();
         var even = new Dictionary<bool, int>();
         foreach (var reading in task.Gaps)
@@ -148,7 +146,7 @@ public static class Adjuster
                     Terms(beyond[share.Leaf], share);
             }
 
-            if (trims)
+            if (work.HasFlag(Work.Trims))
             {
                 Planed(task.IndexOf(reading.Leaf), reading.Edge);
                 if (reading.Beyond is { } other)
@@ -170,7 +168,7 @@ public static class Adjuster
             void Planed(int leaf, Side edge)
             {
                 if (!planed.TryGetValue((leaf, edge), out var ends))
-                    planed.Add((leaf, edge), ends = (Work(0), Work(0)));
+                    planed.Add((leaf, edge), ends = (Free(0), Free(0)));
                 var along = GapModel.ShareOfEnd(task.Leaves[leaf], edge, GapModel.Along(task, reading)).ToDouble();
                 terms.AddRange([(ends.Start, 1 - along), (ends.End, along)]);
             }
@@ -185,10 +183,10 @@ public static class Adjuster
 
         int Add(ScrewRange range) => program.Add(-Inches(range.Less), Inches(range.More), 1);
 
-        int Work(double least) => program.Add(least, MostWork, WorkOverTurning);
+        int Free(double least) => program.Add(least, MostWork, WorkOverTurning);
     }
 
-    private static DepthTravel Depth(AdjustingTask task, RowLeaf leaf, bool plates, bool bumper, double enough)
+    private static DepthTravel Depth(AdjustingTask task, RowLeaf leaf, Work work, double enough)
     {
         List<ProudReading> corners = [.. task.Corners.Where(corner => corner.Leaf == leaf.Label)];
         if (corners.Count == 0)
@@ -196,21 +194,22 @@ public static class Adjuster
 
         var free = corners.Where(corner => corner.IsFree).ToList();
         if (free.Count == 0)
-            return Depth(leaf, corners, null, plates, bumper, enough)!.Value.Travel;
+            return Depth(leaf, corners, null, work, enough)!.Value.Travel;
 
-        return free.Select(touching => Depth(leaf, corners, touching, plates, bumper, enough)).OfType<(DepthTravel Travel, double Worst, double Effort)>()
+        return free.Select(touching => Depth(leaf, corners, touching, work, enough)).OfType<(DepthTravel Travel, double Worst, double Effort)>()
             .OrderBy(found => Math.Round(found.Worst, 6)).ThenBy(found => found.Effort).First().Travel;
     }
 
     /// <summary>Depth of one leaf, where the given corner of the free edge touches first; null where it cannot.</summary>
-    private static (DepthTravel Travel, double Worst, double Effort)? Depth(RowLeaf leaf, List<ProudReading> corners, ProudReading? touching, bool plates, bool bumper, double enough)
+    private static (DepthTravel Travel, double Worst, double Effort)? Depth(RowLeaf leaf, List<ProudReading> corners, ProudReading? touching, Work work, double enough)
     {
         using var program = new MinimaxProgram();
+        var plates = work.HasFlag(Work.Plates);
         var least = -Inches(leaf.Depth.Less);
         var most = Inches(leaf.Depth.More);
         int[] screws = [program.Add(least, most, 1), program.Add(least, most, 1)];
         int[] packed = plates ? [program.Add(-MostWork, MostWork, WorkOverTurning), program.Add(-MostWork, MostWork, WorkOverTurning)] : [];
-        var pad = bumper && touching is not null ? program.Add(-MostWork, MostWork, WorkOverTurning) : -1;
+        var pad = work.HasFlag(Work.Bumpers) && touching is not null ? program.Add(-MostWork, MostWork, WorkOverTurning) : -1;
         var rest = touching is null ? 0 : Inches(corners.Where(corner => corner.IsFree).Min(corner => corner.Proud));
         List<(double Constant, List<(int Variable, double Factor)> Terms)> residuals = [];
         foreach (var corner in corners)
@@ -247,7 +246,7 @@ public static class Adjuster
         }
     }
 
-    private static Hang HangOf(AdjustingTask task, IReadOnlyList<LeafMoves> moves, IReadOnlyList<EdgeTrim> trims, IReadOnlyList<BumperChange>? bumpers = null)
+    private static Hang HangOf(AdjustingTask task, IReadOnlyList<LeafMoves> moves, IReadOnlyList<EdgeTrim> trims, IReadOnlyList<BumperChange> bumpers)
     {
         var gaps = task.Gaps.Select(reading => (Reading: reading, After: GapModel.After(task, reading, moves) + GapModel.Planed(task, reading, trims))).ToList();
         var even = gaps.Where(gap => gap.Reading.Target is null).GroupBy(gap => gap.Reading.IsUpright)
@@ -256,7 +255,7 @@ public static class Adjuster
         foreach (var (leaf, move) in task.Leaves.Zip(moves))
         {
             var readings = task.Corners.Where(corner => corner.Leaf == leaf.Label).ToList();
-            var thicker = bumpers?.FirstOrDefault(change => change.Leaf == leaf.Label)?.Thicker ?? default;
+            var thicker = bumpers.FirstOrDefault(change => change.Leaf == leaf.Label)?.Thicker ?? default;
             corners.AddRange(readings.Zip(GapModel.After(leaf, readings, move), (reading, after) => new CornerAfter(reading, after.Proud + (reading.IsFree ? thicker : default))));
         }
 

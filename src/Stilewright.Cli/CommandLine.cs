@@ -67,6 +67,10 @@ internal static class CommandLine
             .WithExample("mark", "evening-course.json", "my-list.csv", "--leaf", "1.2L")
             .WithExample("mark", "evening-course.json", "my-list.csv", "--bench", "1", "--stage", "rough", "--tell", "hint")
             .WithExample("mark", "evening-course.json", "my-list.csv", "--leaf", "1.2L", "--tell", "all", "--already-cut");
+        configuration.AddCommand<AdjustCommand>("adjust")
+            .WithDescription("Which hinge screw to turn, which way and how far, from the gaps read on hung doors.")
+            .WithExample("adjust", "evening-course.json", "--bench", "1", "--blank", "readings.csv")
+            .WithExample("adjust", "evening-course.json", "readings.csv", "--bench", "1", "--draw", "row.svg");
         configuration.AddCommand<DrawCommand>("draw")
             .WithDescription("Draw a face, run, leaf or part as SVG, to scale and dimensioned.")
             .WithExample("draw", "evening-course.json")

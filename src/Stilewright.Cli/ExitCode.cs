@@ -21,6 +21,9 @@ internal static class ExitCode
     /// <summary>A maker's list is not right; only <c>mark</c> says so.</summary>
     public const int ListWrong = 5;
 
+    /// <summary>Hinge screws alone do not make the gaps even; only <c>adjust</c> says so.</summary>
+    public const int NotEven = 6;
+
     /// <summary>Stopped with Ctrl+C, as shells count it.</summary>
     public const int Stopped = 130;
 

@@ -165,6 +165,23 @@ public class AdjusterTests
     }
 
     [Fact]
+    public void What_no_work_does_alone_is_done_together()
+    {
+        // Too wide for its opening by 1/8, and its stop 1/8 too thick.
+        var moved = Moved([Leaf("1", 0, 12, 24, true)], [LeafMoves.None]);
+        var task = moved with
+        {
+            Gaps = [.. moved.Gaps.Select(reading => reading.Edge == Doors.Side.Right ? reading with { Gap = default } : reading)],
+            Corners = [new("1", LeafCorner.FreeTop, In(1, 8)), new("1", LeafCorner.FreeBottom, In(1, 8))],
+        };
+        var remedy = Assert.Single(Adjuster.Plan(task).Remedies, remedy => remedy.Does);
+
+        Assert.Equal(RemedyKind.Together, remedy.Kind);
+        Assert.NotEmpty(remedy.Trims);
+        Assert.NotEmpty(remedy.Bumpers);
+    }
+
+    [Fact]
     public void Depth_brings_a_hinge_edge_flush_that_leans_out()
     {
         var leaf = Leaf("1", 0, 12, 24, true);

@@ -77,7 +77,7 @@ public sealed class AdjustingWords(AdjustingPlan plan, LengthFormat format)
             lines.Add($"Height, at every hinge alike: {(moves.Height.IsPositive ? "lift" : "lower")} the leaf {Travel(moves.Height, leaf.Height)}.");
         Outer(lines, leaf, "Sideways", moves.SidewaysTop, moves.SidewaysBottom, leaf.Sideways, travel =>
             $"carry the leaf {Travel(travel, leaf.Sideways)} {(travel.IsPositive ? "away from" : "towards")} its hinge side, to the {(travel.IsPositive == leaf.HingedLeft ? "right" : "left")}");
-        Outer(lines, leaf, "Depth", moves.DepthTop, moves.DepthBottom, leaf.Depth, travel => $"bring the leaf {Travel(travel, leaf.Depth)} {(travel.IsPositive ? "out" : "in")}");
+        Outer(lines, leaf, "Depth", moves.DepthTop, moves.DepthBottom, leaf.Depth, travel => $"bring the leaf {(travel.IsPositive ? "out" : "in")} by {Travel(travel, leaf.Depth)}");
         return lines;
     }
 
@@ -94,9 +94,8 @@ public sealed class AdjustingWords(AdjustingPlan plan, LengthFormat format)
             if (!plate.Height.IsZero)
                 parts.Add($"{Size(plate.Height)} {(plate.Height.IsPositive ? "higher" : "lower")}, in new screw holes");
             if (!plate.Depth.IsZero)
-                parts.Add($"{Size(plate.Depth)} {(plate.Depth.IsPositive ? "out" : "in")}");
-            if (parts.Count > 0)
-                lines.Add($"{plate.Leaf}, plate of the {HingeName(Leaf(plate.Leaf), plate.Hinge)}: {string.Join("; ", parts)}.");
+                parts.Add($"{(plate.Depth.IsPositive ? "out" : "in")} by {Size(plate.Depth)}");
+            lines.Add($"{plate.Leaf}, plate of the {HingeName(Leaf(plate.Leaf), plate.Hinge)}: {string.Join("; ", parts)}.");
         }
 
         foreach (var trim in remedy.Trims)
@@ -104,7 +103,7 @@ public sealed class AdjustingWords(AdjustingPlan plan, LengthFormat format)
             var edge = trim.Edge.ToString().ToLowerInvariant();
             var (start, end) = trim.Edge is Side.Left or Side.Right ? ("at the bottom", "at the top") : ("at the left", "at the right");
             lines.Add(trim.AtStart == trim.AtEnd ? $"{trim.Leaf}, {edge} edge: plane {Size(trim.AtStart)} off its whole length."
-                : $"{trim.Leaf}, {edge} edge: plane it from {Size(trim.AtStart)} {start} to {Size(trim.AtEnd)} {end}.");
+                : $"{trim.Leaf}, {edge} edge: plane it from {Planed(trim.AtStart)} {start} to {Planed(trim.AtEnd)} {end}.");
         }
 
         lines.AddRange(remedy.Bumpers.Select(change =>
@@ -133,7 +132,9 @@ public sealed class AdjustingWords(AdjustingPlan plan, LengthFormat format)
         (RemedyKind.SetBumper, true) => "Other bumpers or stops do it:",
         (RemedyKind.SetBumper, false) => "Other bumpers or stops help, but do not do it:",
         (RemedyKind.Trim, true) => "Planing does it:",
-        _ => "Planing helps, but does not do it:",
+        (RemedyKind.Trim, false) => "Planing helps, but does not do it:",
+        (_, true) => "Together this does it:",
+        _ => "Together this comes nearest:",
     };
 
     private static void Outer(List<string> lines, RowLeaf leaf, string axis, Length top, Length bottom, ScrewRange range, Func<Length, string> say)
@@ -168,6 +169,8 @@ public sealed class AdjustingWords(AdjustingPlan plan, LengthFormat format)
         var count = whole == 0 ? part : part.Length == 0 ? whole.ToString(CultureInfo.InvariantCulture) : $"{whole} {part}";
         return $"{count} {(quarters <= 4 ? "turn" : "turns")}";
     }
+
+    private string Planed(Length length) => length.IsZero ? "nothing" : Size(length);
 
     private string Size(Length length) => format.PrintWithUnit(Length.Abs(length));
 

@@ -36,6 +36,9 @@ public enum RemedyKind
 
     /// <summary>Edges are planed.</summary>
     Trim,
+
+    /// <summary>Some of each, where none of them does it alone.</summary>
+    Together,
 }
 
 /// <summary>How far one hinge's plate goes beyond what its screws can do.</summary>
@@ -43,7 +46,10 @@ public enum RemedyKind
 /// <param name="Sideways">Away from the hinge side where positive, by packing; towards it by moving or letting in.</param>
 /// <param name="Height">Up where positive.</param>
 /// <param name="Depth">Out where positive.</param>
-public sealed record PlateMove(string Leaf, int Hinge, Length Sideways, Length Height, Length Depth);
+public sealed record PlateMove(string Leaf, int Hinge, Length Sideways, Length Height, Length Depth)
+{
+    public bool IsNone => Sideways.IsZero && Height.IsZero && Depth.IsZero;
+}
 
 /// <summary>What is planed off one edge: from nothing or little at one end to more at the other.</summary>
 /// <param name="AtStart">At the bottom of an upright edge, at the left end of a level one.</param>

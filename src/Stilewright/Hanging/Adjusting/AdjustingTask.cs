@@ -12,6 +12,13 @@ public sealed record TaskProblem(string Place, string Problem, string Fix);
 public sealed record AdjustingTask(
     IReadOnlyList<RowLeaf> Leaves, IReadOnlyList<GapReading> Gaps, IReadOnlyList<ProudReading> Corners, Length Step, Length Tolerance)
 {
+    /// <summary>1/64 in or 0.2 mm: what an eye still sees between two gaps. Common practice, no source.</summary>
+    public static Length UsualStep(LengthUnit unit) => unit == LengthUnit.Inch ? Length.FromInches(new(1, 64)) : Length.FromMillimetres(new(1, 5));
+
+    /// <summary>1/32 in or 0.8 mm either way of a gap.</summary>
+    /// <remarks>A door 1/16 out can be hidden, 1/8 is the edge of what can: common practice, no source; half of the first.</remarks>
+    public static Length UsualTolerance(LengthUnit unit) => unit == LengthUnit.Inch ? Length.FromInches(new(1, 32)) : Length.FromMillimetres(new(4, 5));
+
     /// <exception cref="KeyNotFoundException">No leaf has that label.</exception>
     public int IndexOf(string label)
     {

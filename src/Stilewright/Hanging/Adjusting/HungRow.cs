@@ -30,6 +30,22 @@ public sealed record HungRow(string Path, string Name, IReadOnlyList<RowLeaf> Le
         return [.. rows.Where(row => row.Leaves.Count > 0)];
     }
 
+    /// <summary>The rows of the chosen fronts, hinged as the plan says.</summary>
+    public static IEnumerable<HungRow> Of(Selection selection, HangingPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(selection);
+        ArgumentNullException.ThrowIfNull(plan);
+        var hung = plan.Leaves.ToDictionary(leaf => leaf.Leaf.Path);
+        return selection.Fronts.Select(front => front.Piece).Distinct().SelectMany(piece => Of(piece, (_, leaf) => hung.TryGetValue(leaf.Path, out var found) ? RowLeaf.Of(found) : null));
+    }
+
+    /// <summary>The row as it was read; readings of other leaves are left out.</summary>
+    public AdjustingTask With(IEnumerable<GapReading> gaps, IEnumerable<ProudReading> corners, Length step, Length tolerance)
+    {
+        var labels = Leaves.Select(leaf => leaf.Label).ToHashSet();
+        return new(Leaves, [.. gaps.Where(gap => labels.Contains(gap.Leaf))], [.. corners.Where(corner => labels.Contains(corner.Leaf))], step, tolerance);
+    }
+
     private static HungRow Of(string path, string name, IReadOnlyList<SizedFront> fronts, Func<SizedFront, SizedLeaf, RowLeaf?> hang)
     {
         List<(SizedFront Front, RowLeaf Leaf)> hung =
