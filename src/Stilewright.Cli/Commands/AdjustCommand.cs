@@ -78,6 +78,9 @@ internal sealed class AdjustCommand(Screen screen) : Command<AdjustCommand.Setti
         var within = settings.Within is { } text ? TypedLength.Read("--within", text, format.Unit) : AdjustingTask.UsualTolerance(format.Unit);
         AdjustedRow[] adjusted = [.. rows.Select(row => new AdjustedRow(row, row.With(gaps, corners, AdjustingTask.UsualStep(format.Unit), within)))
             .Where(row => row.Task.Gaps.Count + row.Task.Corners.Count > 0)];
+        TaskProblem[] problems = [.. adjusted.SelectMany(row => row.Task.Problems())];
+        if (problems.Length > 0)
+            throw new RefusalException(ExitCode.FileFailed, [$"{settings.Readings} cannot be used.", .. problems.Select(problem => $"  {problem.Place}: {problem.Problem}; {problem.Fix}")]);
         if (settings.Draw is { } drawing)
             WriteDrawings(drawing, adjusted, format, settings.Replace);
         if (settings.Json)

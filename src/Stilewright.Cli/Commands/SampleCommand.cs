@@ -24,7 +24,7 @@ internal sealed class SampleCommand(Screen screen) : Command<SampleCommand.Setti
         var files = SampleFiles.All();
         if (File.Exists(folder))
             throw new RefusalException(ExitCode.FileFailed, $"{folder} is a file: name a folder.");
-        foreach (var (name, _) in files)
+        foreach (var (name, _) in files.Where(_ => Directory.Exists(folder)))
             OutputFile.RefuseExisting(Path.Combine(folder, name), settings.Replace);
         try
         {

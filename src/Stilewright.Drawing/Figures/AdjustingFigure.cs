@@ -8,12 +8,15 @@ using Stilewright.Wording;
 namespace Stilewright.Drawing.Figures;
 
 /// <summary>A row of hung leaves with its gaps, before its screws are turned or after.</summary>
-/// <remarks>Leaves are to scale; gaps are drawn larger by a number that the drawing states, so that one that is not even is seen. A gap that
-/// was not read is drawn as it should be. Figures that are out of tolerance are set strong.</remarks>
+/// <remarks>Leaves are to scale. Narrow gaps, and what wide reveals are off, are drawn larger by a number that the drawing states, so that one that
+/// is not even is seen. A gap that was not read is drawn as it should be. Figures that are out of tolerance are set strong.</remarks>
 public static class AdjustingFigure
 {
     /// <summary>The widest gap may take no more than this share of the narrowest leaf.</summary>
     private const double MostOfLeaf = 0.12;
+
+    /// <summary>Wider, it is a reveal: visible frame rather than air.</summary>
+    private static readonly Length Narrow = Length.FromInches(new(3, 8));
 
     private const double InsideEdge = 1;
     private const double HingeLong = 5;
@@ -51,7 +54,8 @@ public static class AdjustingFigure
             foreach (var leaf in plan.Task.Leaves)
                 nodes.Add(new SceneGroup(null, leaf.Label, [.. FrameLines(leaf), .. Leaf(leaf)]));
             var bounds = Drafting.BoundsOf(nodes)!.Value;
-            var note = Typesetter.Set(times == 1 ? "To scale." : $"Gaps are drawn {times} times as wide as they are.", TextStyle.Small);
+            var wide = plan.Task.Gaps.Any(gap => !IsNarrow(gap.Target));
+            var note = Typesetter.Set(times == 1 ? "To scale." : wide ? $"Gaps, and what reveals are off, are drawn {times} times as large." : $"Gaps are drawn {times} times as wide as they are.", TextStyle.Small);
             nodes.Add(new Lettering(new(bounds.Left, bounds.Bottom + 2 + note.Ascent), note));
             var parts = hang.Gaps.Select(gap => $"{AdjustingWords.Place(gap.Reading)} {format.Print(gap.After)}")
                 .Concat(hang.Corners.Select(corner => $"{AdjustingWords.Corner(corner.Reading.Corner)} of {corner.Reading.Leaf} {AdjustingWords.Proud(corner.After, format)}"));
@@ -60,10 +64,15 @@ public static class AdjustingFigure
 
         private static int Times(AdjustingPlan plan)
         {
-            var widest = plan.Before.Gaps.Concat(plan.After.Gaps).Select(gap => Length.Greatest(Length.Abs(gap.After), gap.Target)).Append(default).Max();
+            var widest = plan.Before.Gaps.Concat(plan.After.Gaps).Select(gap => IsNarrow(gap.Target) ? Length.Greatest(Length.Abs(gap.After), gap.Target) : gap.Miss).Append(default).Max();
             var room = plan.Task.Leaves.Min(leaf => Length.Least(leaf.Place.Width, leaf.Place.Height)).Inches.ToDouble() * MostOfLeaf;
             return Steps.LastOrDefault(step => step * widest.Inches.ToDouble() <= room, 1);
         }
+
+        private static bool IsNarrow(Length? target) => target is null || target <= Narrow;
+
+        // On paper; a wide reveal keeps to scale what it should be.
+        private double Drawn(GapAfter gap) => IsNarrow(gap.Target) ? times * scale.OnPaper(gap.After) : scale.OnPaper(gap.Target) + times * scale.OnPaper(gap.After - gap.Target);
 
         private IEnumerable<SceneNode> Leaf(RowLeaf leaf)
         {
@@ -156,7 +165,7 @@ public static class AdjustingFigure
                     continue;
                 // The frame stays in its place; two leaves share the gap between them.
                 var shared = gap.Reading.Beyond is not null;
-                var drawn = times * scale.OnPaper(gap.After) - scale.OnPaper(gap.Target);
+                var drawn = Drawn(gap) - scale.OnPaper(gap.Target);
                 var inside = shared ? drawn / 2 : drawn;
                 if (gap.Reading.At != EdgeEnd.End)
                     start = inside;
