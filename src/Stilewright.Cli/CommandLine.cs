@@ -52,6 +52,9 @@ internal static class CommandLine
             .WithDescription("Everything for each leaf: sizes, parts, thicknesses, check sums, working and findings.")
             .WithExample("sheet", "evening-course.json", "--bench", "3")
             .WithExample("sheet", "evening-course.json", "--leaf", "3.1L", "--mm");
+        configuration.AddCommand<WoodCommand>("wood")
+            .WithDescription("How panels, gaps and overlays fare through the year, which panel widths work, and what leaves weigh.")
+            .WithExample("wood", "evening-course.json", "--bench", "3");
         configuration.AddCommand<WorkCommand>("work")
             .WithDescription("How a size was found, in words and figures, and where each figure was entered.")
             .WithExample("work", "evening-course.json", "3.1L.TR", "--figure", "length");

@@ -3,6 +3,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Stilewright.Documents.Shapes;
+using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;
 
@@ -100,11 +101,25 @@ public static class DocumentSchema
                 sentences.Add($"The id of a {Spelling.InWords(field.RefersTo)}");
             if (field.Unique is not null)
                 sentences.Add($"No two in one {Spelling.InWords(field.Unique.Within)} are alike");
+            if (field.Shape is NumberShape)
+                sentences.Add(NumberSentence(field));
             if (field.Shape is LengthShape && field.Between is { } between)
                 sentences.Add(between.Greatest < double.MaxValue
                     ? FormattableString.Invariant($"{(between.Above ? "Above" : "From")} {between.Least} in, at most {between.Greatest} in")
                     : FormattableString.Invariant($"{(between.Above ? "Above" : "From")} {between.Least} in"));
             return string.Join(". ", sentences);
+        }
+
+        private static string NumberSentence(FieldShape field)
+        {
+            var (unit, written) = field.NumberKind switch
+            {
+                NumberKind.Percent => (" %", "A percentage, such as 8.5 or \"8.5 %\""),
+                NumberKind.Temperature => (" F", "A temperature, such as \"70 F\" or \"21 C\"; without either, F where lengths are inches and C where they are millimetres"),
+                _ => ("", "A number, such as 0.5"),
+            };
+            return field.Between is not { } between ? written
+                : FormattableString.Invariant($"{written}. {(between.Above ? "Above" : "From")} {between.Least}{unit}, at most {between.Greatest}{unit}");
         }
 
         private static void AddLimits(JsonObject schema, Shape shape, BetweenAttribute between)
@@ -138,6 +153,8 @@ public static class DocumentSchema
                     return Refer(LengthName, OfLength);
                 case LengthShape:
                     return Refer(ExactLengthName, OfExactLength);
+                case NumberShape:
+                    return new() { ["type"] = new JsonArray("string", "number"), ["minLength"] = 1 };
                 case TimeShape:
                     return new() { ["type"] = "string", ["format"] = "date-time", ["pattern"] = TimeText.Pattern };
                 case SettingsShape:
@@ -253,13 +270,18 @@ public static class DocumentSchema
             {
                 ["anyOf"] = new JsonArray(Refer(LengthName, OfLength), new JsonObject { ["enum"] = new JsonArray([.. words.Select(word => (JsonNode)word)]) }),
             },
+            { Kind: SettingKind.Percent } => new()
+            {
+                ["type"] = new JsonArray("string", "number"),
+                ["description"] = $"A percentage{(setting.Choices is { } words ? $", or {string.Join(" or ", words)}" : "")}",
+            },
             { Kind: SettingKind.Length } => Refer(LengthName, OfLength),
             { Kind: SettingKind.Count, Choices: { } counts } => new()
             {
                 ["enum"] = new JsonArray([.. counts.Select(count => (JsonNode)count), .. counts.Select(count => (JsonNode)int.Parse(count, System.Globalization.CultureInfo.InvariantCulture))]),
             },
             { Kind: SettingKind.Choice, Choices: { } words } => new() { ["enum"] = new JsonArray([.. words.Select(word => (JsonNode)word)]) },
-            { Kind: SettingKind.Reference } => new() { ["type"] = "string" },
+            { Kind: SettingKind.Reference } => new() { ["type"] = "string", ["minLength"] = 1 },
             _ => new() { ["type"] = new JsonArray("string", "integer") },
         };
     }

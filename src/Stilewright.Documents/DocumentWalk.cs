@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using Fractions;
 using Stilewright.Documents.Json;
 using Stilewright.Documents.Rules;
 using Stilewright.Documents.Shapes;
@@ -47,6 +48,8 @@ internal sealed class DocumentWalk(DocumentFormat format, ErrorList errors)
                 return TryWord(words, piece, path, out value);
             case LengthShape length:
                 return TryLength(field, length, piece, path, scope, out value);
+            case NumberShape:
+                return TryNumber(field, piece, path, scope, out value);
             case TimeShape:
                 return TryTime(piece, path, out value);
             case SettingsShape:
@@ -225,6 +228,27 @@ internal sealed class DocumentWalk(DocumentFormat format, ErrorList errors)
         }
     }
 
+    private bool TryNumber(FieldShape? field, JsonPiece piece, DocumentPath path, Scope scope, out object? value)
+    {
+        value = null;
+        if (piece.Kind is not (JsonValueKind.String or JsonValueKind.Number))
+            return RefuseKind(Shape.Of(typeof(NumberEntry)), piece, path);
+        var kind = field?.NumberKind ?? NumberKind.Plain;
+        if (NumberReader.Read(piece.Text, kind, scope.Unit ?? LengthUnit.Inch) is not ParseResult<Fraction>.Parsed(var number))
+        {
+            var failed = (ParseResult<Fraction>.Failed)NumberReader.Read(piece.Text, kind, scope.Unit ?? LengthUnit.Inch);
+            return Refuse(path, $"\"{Quote.Shown(failed.Text)}\" cannot be read at character {failed.Position + 1}", $"expected: {failed.Expected}");
+        }
+
+        value = new NumberEntry(piece.Text, number);
+        var unit = kind switch { NumberKind.Percent => " %", NumberKind.Temperature => " F", _ => "" };
+        return field?.Between is not { } between || Fits(number.ToDouble(), between)
+            || Refuse(path, $"{Quote.Shown(piece.Text)} is outside the limits", $"write a number {Limits(between, unit)}");
+
+        static bool Fits(double number, Projects.BetweenAttribute between) =>
+            number <= between.Greatest && (between.Above ? number > between.Least : number >= between.Least);
+    }
+
     private bool TryList(FieldShape? field, ListShape list, JsonPiece piece, DocumentPath path, Scope scope, out object? value)
     {
         value = null;
@@ -354,6 +378,21 @@ internal sealed class DocumentWalk(DocumentFormat format, ErrorList errors)
             return true;
         }
 
+        if (setting.Kind == SettingKind.Percent && !setting.IsWord(piece.Text))
+        {
+            switch (NumberReader.Read(piece.Text, NumberKind.Percent, LengthUnit.Inch))
+            {
+                case ParseResult<Fraction>.Failed failed:
+                    return Refuse(path, $"the {setting.Label} \"{Quote.Shown(failed.Text)}\" cannot be read at character {failed.Position + 1}",
+                        $"expected: {failed.Expected}{(setting.Choices is { } words ? $", or {Quote.List([.. words])}" : "")}");
+                case ParseResult<Fraction>.Parsed(var percent) when percent > Setting.MostMoisture:
+                    return Refuse(path, $"a {setting.Label} of {Quote.Shown(piece.Text)} is too much", $"write at most {Setting.MostMoisture} %, where wood stops to swell");
+            }
+
+            value = new(piece.Text, Length.Zero, source);
+            return true;
+        }
+
         if (setting.Kind != SettingKind.Reference && setting.Choices is { } choices && !choices.Contains(piece.Text))
             return Refuse(path, $"\"{Quote.Shown(piece.Text)}\" is none of the values of the {setting.Label}", Quote.Suggest(piece.Text, [.. choices]));
         if (setting.Kind == SettingKind.Count && !int.TryParse(piece.Text, NumberStyles.None, CultureInfo.InvariantCulture, out _))
@@ -413,6 +452,7 @@ internal sealed class DocumentWalk(DocumentFormat format, ErrorList errors)
         CountShape => "a whole number",
         YesNoShape => "true or false",
         TimeShape => $"a time in quotation marks, such as \"{TimeText.Example}\"",
+        NumberShape => "a number, such as 8.5",
         LengthShape => "a length in quotation marks, such as \"27 1/2\" or \"698 mm\"",
         WordShape words => $"one of these words in quotation marks: {Quote.List([.. words.Words.Select(word => word.Word)])}",
         ListShape => "a list in square brackets",

@@ -108,9 +108,17 @@ public static class DocumentWriter
             if (field.IsAbsent(content))
                 continue;
             writer.WritePropertyName(field.Key);
-            WriteValue(writer, field.Shape, content!, unit);
+            if (content is NumberEntry number)
+                writer.WriteStringValue(NumberText(number, field.NumberKind, unit));
+            else
+                WriteValue(writer, field.Shape, content!, unit);
         }
     }
+
+    // As it was typed, where it still says the same under the unit of this document.
+    private static string NumberText(NumberEntry number, NumberKind kind, LengthUnit unit) =>
+        NumberReader.Read(number.Text, kind, unit) is ParseResult<Fractions.Fraction>.Parsed(var value) && value == number.Value ? number.Text
+            : $"{number.Value.ToDecimal().ToString(CultureInfo.InvariantCulture)} F";
 
     private static void WriteValue(Utf8JsonWriter writer, Shape shape, object value, LengthUnit unit)
     {

@@ -43,7 +43,9 @@ public static class StandardInFull
             standard.HingeCounts.Count == 0 ? shipped.HingeCounts : []).Select(one => one.Id).ToHashSet();
         foreach (var (path, id) in IdsOf(standard.Cutters, standard.Machines, standard.Stocks, standard.Hinges, standard.HingeCounts)
             .Concat(standard.Patterns.Select((pattern, index) => ($"$.patterns[{index}].id", pattern.Id)))
-            .Concat(standard.BoringMachines.Select((machine, index) => ($"$.boringMachines[{index}].id", machine.Id))).Prepend(("$.id", standard.Id)))
+            .Concat(standard.BoringMachines.Select((machine, index) => ($"$.boringMachines[{index}].id", machine.Id)))
+            .Concat(standard.Species.Select((species, index) => ($"$.species[{index}].id", species.Id)))
+            .Concat(standard.Climates.Select((climate, index) => ($"$.climates[{index}].id", climate.Id))).Prepend(("$.id", standard.Id)))
         {
             if (taken.Contains(id))
                 errors.Add(new(path, $"the id \"{id}\" is already used in the shipped standard, whose lists hold where yours are empty", "choose another id"));

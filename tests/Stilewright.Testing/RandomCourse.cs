@@ -6,6 +6,7 @@ using Stilewright.Measure;
 using Stilewright.Prints;
 using Stilewright.Projects;
 using Stilewright.Shop;
+using Stilewright.Wood;
 
 namespace Stilewright.Testing;
 
@@ -17,7 +18,14 @@ public sealed class RandomCourse
     private const int Sixteenths = 16;
     private static readonly string[] Species = ["red oak", "hard maple", "cherry", "Buche, gedämpft", "tulip \"poplar\" \\ paint grade"];
 
+    private static readonly Setting[] OfWood =
+    [
+        Settings.PanelPolicy, Settings.PanelRings, Settings.PanelHeld, Settings.PanelEngagement, Settings.PanelAir, Settings.Moisture, Settings.Climate,
+        Settings.Driest, Settings.Wettest, Settings.FinishBuild, Settings.GlassThickness,
+    ];
+
     private readonly Random random;
+    private readonly Random ofTheWood;
     private readonly int size;
     private readonly LengthUnit courseUnit;
     private readonly HouseStandard standard;
@@ -28,6 +36,7 @@ public sealed class RandomCourse
     private RandomCourse(int seed, int size, LengthUnit? unit)
     {
         random = new(seed);
+        ofTheWood = new(~seed);
         this.size = size;
         courseUnit = this.unit = unit ?? (Chance(70) ? LengthUnit.Inch : LengthUnit.Millimetre);
         standard = ShippedStandards.For(courseUnit);
@@ -310,7 +319,9 @@ public sealed class RandomCourse
         if (!Chance(12))
             return SettingValues.None;
         Dictionary<Setting, SettingValue> values = [];
-        foreach (var setting in Settings.All.Where(setting => (ofLeaf ? setting.OfLeaf : setting.Overridable) && Chance(10)))
+        foreach (var (setting, value) in MakeWood(ofLeaf))
+            values[setting] = value;
+        foreach (var setting in Settings.All.Where(setting => (ofLeaf ? setting.OfLeaf : setting.Overridable) && !OfWood.Contains(setting) && Chance(10)))
         {
             if (setting.Kind != SettingKind.Length || setting.IsWord(setting.Inch) && Chance(50))
             {
@@ -327,6 +338,21 @@ public sealed class RandomCourse
         }
 
         return values.Count == 0 ? SettingValues.None : new(values);
+    }
+
+    // By chances of their own, so that a seed gives the course it gave before there were any.
+    private IEnumerable<(Setting Setting, SettingValue Value)> MakeWood(bool ofLeaf)
+    {
+        foreach (var setting in OfWood.Where(setting => (ofLeaf ? setting.OfLeaf : setting.Overridable) && ofTheWood.Next(100) < 20))
+        {
+            yield return (setting, setting.Kind switch
+            {
+                SettingKind.Percent => new($"{ofTheWood.Next(4, 14)} %", Length.Zero),
+                SettingKind.Reference => new(ClimateTable.Shipped[ofTheWood.Next(ClimateTable.Shipped.Count)].Id, Length.Zero),
+                SettingKind.Choice => new(setting.Choices![ofTheWood.Next(setting.Choices.Count)], Length.Zero),
+                _ => ofTheWood.Next(2) == 0 ? new("1/16 in", Length.FromInches(new(1, 16))) : new SettingValue("1/32 in", Length.FromInches(new(1, 32))),
+            });
+        }
     }
 
     private int? Number()

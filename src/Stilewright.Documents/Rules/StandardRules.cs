@@ -3,6 +3,7 @@ using Stilewright.Doors;
 using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;
+using Stilewright.Wood;
 
 namespace Stilewright.Documents.Rules;
 
@@ -40,6 +41,33 @@ internal static class StandardRules
     {
         if (pattern.ReverseToCrown is not null && pattern.Family is not (ArchFamily.Cathedral or ArchFamily.DoubleCurve))
             yield return new(path.Field("reverseToCrown"), "the pattern has no reverse arcs", "leave \"reverseToCrown\" out, or choose cathedral or double-curve");
+    }
+
+    public static IEnumerable<RuleFault> CoefficientsAreTwo(SpeciesEntry species, DocumentPath path)
+    {
+        if (species.Tangential is null != species.Radial is null)
+            yield return new(path.Field(species.Tangential is null ? "tangential" : "radial"), "one of the two coefficients stands alone", "write both, or neither");
+    }
+
+    public static IEnumerable<RuleFault> ClimateIsKnown(HouseStandard standard, DocumentPath path)
+    {
+        if (standard.Settings.Find(Settings.Climate) is { } named && ClimateTable.Find(standard, named.Text) is null)
+        {
+            yield return new(path.Field("settings").Field(Settings.Climate.Key), $"no climate \"{Quote.Shown(named.Text)}\" here",
+                Quote.Suggest(named.Text, [.. ClimateTable.Of(standard).Select(climate => climate.Id)]));
+        }
+    }
+
+    public static IEnumerable<RuleFault> ClimatesAreARangeOrSeasons(Climate climate, DocumentPath path)
+    {
+        if (climate.Seasons.Count == 0 && (climate.Driest is null || climate.Wettest is null))
+            yield return new(path.Field(climate.Driest is null ? "driest" : "wettest"), "nothing says how dry or how wet wood gets there", "write \"driest\" and \"wettest\", or seasons");
+        else if (climate.Seasons.Count > 0 && (climate.Driest is not null || climate.Wettest is not null))
+            yield return new(path.Field("seasons"), "the moisture content is told twice, by seasons and by its ends", "keep the seasons or the ends");
+        else if (climate is { Driest: { } driest, Wettest: { } wettest } && driest.Value > wettest.Value)
+            yield return new(path.Field("driest"), "the driest is wetter than the wettest", "exchange the two");
+        if (climate.Seasons.GroupBy(season => season.Month).FirstOrDefault(month => month.Count() > 1) is { } twice)
+            yield return new(path.Field("seasons"), $"two seasons stand in month {twice.Key}", "give each its own month");
     }
 
     public static IEnumerable<RuleFault> SandingLeavesWood(Stock stock, DocumentPath path)

@@ -46,6 +46,9 @@ internal sealed class FieldShape
                     IsSilent = label.IsSilent;
                     AbsentLabel = label.Absent;
                     break;
+                case CountsAttribute counts:
+                    NumberKind = counts.Kind;
+                    break;
                 case BeginsWithIdAttribute:
                     BeginsWithId = true;
                     break;
@@ -90,6 +93,9 @@ internal sealed class FieldShape
     public bool IsSilent { get; }
 
     public BetweenAttribute? Between { get; }
+
+    /// <summary>What a number counts that is no length.</summary>
+    public NumberKind NumberKind { get; }
 
     public bool IsId { get; }
 

@@ -22,6 +22,7 @@ internal abstract class Shape
         _ when type == typeof(bool) => new YesNoShape(),
         _ when type == typeof(LengthEntry) => new LengthShape(isTyped: true),
         _ when type == typeof(Length) => new LengthShape(isTyped: false),
+        _ when type == typeof(NumberEntry) => new NumberShape(),
         _ when type == typeof(DateTimeOffset) => new TimeShape(),
         _ when type == typeof(SettingValues) => new SettingsShape(),
         { IsEnum: true } => new WordShape(type),
@@ -82,6 +83,9 @@ internal sealed class LengthShape(bool isTyped) : Shape
 {
     public bool IsTyped { get; } = isTyped;
 }
+
+/// <summary>A number that is no length, as a person typed it; its field says what it counts.</summary>
+internal sealed class NumberShape : Shape;
 
 /// <summary>A moment in universal time, to the second.</summary>
 internal sealed class TimeShape : Shape;

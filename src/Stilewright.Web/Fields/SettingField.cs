@@ -24,7 +24,17 @@ public sealed record SettingField<TDocument>(
     public override FieldReading<TDocument> Read(string typed, FieldText text)
     {
         var words = typed.Trim();
-        if (Setting.Kind != SettingKind.Length)
+        if (Setting.Kind == SettingKind.Percent && !Setting.IsWord(words))
+        {
+            return NumberReader.Read(words, NumberKind.Percent, LengthUnit.Inch) switch
+            {
+                ParseResult<Fractions.Fraction>.Failed failed => new(null, failed.Message),
+                ParseResult<Fractions.Fraction>.Parsed(var percent) when percent > Setting.MostMoisture => new(null, $"{Setting.Label} is at most {Setting.MostMoisture} %, where wood stops to swell."),
+                _ => Taken(new(words, default)),
+            };
+        }
+
+        if (Setting.Kind is SettingKind.Choice or SettingKind.Count)
         {
             return Words.Contains(words) ? Taken(new(words, default))
                 : new(null, $"{Setting.Label} is one of {string.Join(", ", Words)}.");

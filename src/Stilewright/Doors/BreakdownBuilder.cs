@@ -4,6 +4,7 @@ using Stilewright.Hanging;
 using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;
+using Stilewright.Wood;
 
 namespace Stilewright.Doors;
 
@@ -224,10 +225,35 @@ internal sealed class BreakdownBuilder
         var origin = front.Site.Place is { } place ? new Point(place.X, place.Y) : default;
         var leaves = size.Leaves.Select(plan => LeafBreakdown.Of(
             plan with { Place = plan.Place.Shifted(origin.X, origin.Y) }, designs.GetValueOrDefault(plan.Design), findings)).ToList();
-        return new(opening.Id, front.Label, opening.Name ?? (opening.Filling is DrawerFilling ? "drawer opening" : "door opening"),
+        SizedFront sized = new(opening.Id, front.Label, opening.Name ?? (opening.Filling is DrawerFilling ? "drawer opening" : "door opening"),
             opening.Filling.Mount, front.Figure, size.Width, size.Height, size.Gap, edges, corners,
             front.Site.Place is null ? null : front.Outline.Shifted(origin.X, origin.Y), leaves)
         { Unmeasured = front.Unmeasured };
+        CheckSeason(sized, front);
+        return sized;
+    }
+
+    // Gaps that close by the wettest, and overlay that a slab loses by the driest.
+    private void CheckSeason(SizedFront sized, FrontSizing front)
+    {
+        if (sized.Mount != Mount.Inset && sized.Gap is null && !sized.Leaves.Any(leaf => leaf.Parts is [{ Kind: PartKind.Slab }]))
+            return;
+        var movement = FrontMovement.Of(sized);
+        var air = Length.FromInches(new Fractions.Fraction(1, 64));
+        foreach (var gap in movement.Gaps.Where(gap => gap.AtMaking.Amount.IsPositive && !gap.AtWettest.Amount.IsPositive))
+        {
+            findings.Add(new(Rules.GapCloses, new(gap.Path),
+                $"Of {gap.Words}, {gap.AtMaking.Length.OnStep(air, StepDirection.Nearest)} at making, nothing is left at the wettest: what moves and its finish take {(gap.AtMaking.Length - gap.AtWettest.Length).OnStep(air, StepDirection.Up)}.",
+                $"Leave {(gap.AtMaking.Length - gap.AtWettest.Length).OnStep(air, StepDirection.Up)} there, use narrower or quartersawn stock, or make it nearer the wettest moisture."));
+        }
+
+        var least = front.LeastOverlay;
+        foreach (var overlay in movement.Overlays.Where(overlay => overlay.AtMaking.Length >= least && overlay.AtDriest.Length < least))
+        {
+            findings.Add(new(Rules.OverlayShrinks, new(overlay.Path),
+                $"At the driest the slab laps {overlay.AtDriest.Length.OnStep(air, StepDirection.Nearest)} over the frame on the {overlay.Side.ToString().ToLowerInvariant()}; the least is {least}.",
+                $"Take {(least - overlay.AtDriest.Length).OnStep(air, StepDirection.Up)} more overlay there, or make it a framed door."));
+        }
     }
 
     private SizedFront Loose(Face face, LooseFront front, StandardInForce standard, Dictionary<string, DoorDesign> designs)

@@ -16,6 +16,9 @@ internal sealed class FrontSizing
     private readonly List<Finding> findings;
     private readonly Dictionary<Side, Worked> reach = [];
 
+    /// <summary>The least that a front may lap over the frame here.</summary>
+    public Length LeastOverlay => standard[Settings.LeastOverlay].Length;
+
     public FrontSizing(OpeningSite site, StandardInForce standard, string label, List<Finding> findings)
     {
         Site = site;

@@ -354,16 +354,16 @@ internal sealed partial class LeafBreakdown
         }
     }
 
-    // Until the wood tells how far a panel grows, it grows as far as the standard's clearance across the grain lets it: until it bottoms there.
+    // By season the wood tells how far a panel grows; else it grows as far as the standard's clearance across the grain lets it: until it bottoms there.
     private void CheckFlank(Part panel, ArchedEdge edge, CutterSet cutters)
     {
-        var growth = standard[Settings.ClearanceAcross].Length * 2;
+        var growth = GrowthOf(panel);
         var play = FlankPlay.Of(edge.Light, CurveLength.Inches(growth), panel.Grain!.Value);
         if (play.Least >= -CurveTolerance.SamePlaceInches)
             return;
         var least = play.ArchClearance is { } enough ? OnStepUp(enough - CurveTolerance.SamePlaceInches) : (Length?)null;
         Report(Rules.FlankBottoms,
-            $"Grown by {growth}, which is all its play across the grain, the panel presses {CurveLength.ToLength(-play.Least, StepDirection.Up)} into the groove of the {edge.End} rail beside the arch, where it has {CurveLength.ToLength(edge.Light.ArchClearance!.Value, StepDirection.Nearest)} of clearance.",
+            $"Grown by {(BySeason ? Rounded(growth) : growth)}, which is {(BySeason ? "what it swells by the wettest" : "all its play across the grain")}, the panel presses {CurveLength.ToLength(-play.Least, StepDirection.Up)} into the groove of the {edge.End} rail beside the arch, where it has {CurveLength.ToLength(edge.Light.ArchClearance!.Value, StepDirection.Nearest)} of clearance.",
             least is { } value && value < cutters.GrooveDepth.Value
                 ? $"Let the clearance at an arch be at least {value}, or use a flatter curve."
                 : (FormattableString)$"No clearance that leaves the panel in its groove is enough; use a flatter curve, or a deeper groove.",
@@ -391,17 +391,17 @@ internal sealed partial class LeafBreakdown
     // Told without drawing the curves: most panels.
     private bool SurelyKeepsPlay(Part panel, CutterSet cutters)
     {
-        var across = standard[Settings.ClearanceAcross].Length;
+        var growth = GrowthOf(panel);
         var (seen, whole) = (panel.VisibleBounds, panel.Outline);
         return Keeps(panel.TopArch, whole.Top - seen.Top) && Keeps(panel.BottomArch, seen.Y - whole.Y);
 
         bool Keeps(ArchShape? arch, Length into)
         {
             var clearance = cutters.GrooveDepth.Value - into;
-            return arch is null || clearance >= across
+            return arch is null || clearance >= growth / 2
                 || panel.Grain == GrainDirection.Vertical && seen.Width >= arch.Span.Length && Drawn(arch) is ArchResult.Drawn(var curve)
                     && FlankPlay.SurelyNone(curve, CurveLength.Inches(arch.Shoulder?.Length ?? default), CurveLength.Inches(cutters.GrooveDepth.Value),
-                        CurveLength.Inches(across), CurveLength.Inches(clearance), CurveLength.Inches(across * 2));
+                        CurveLength.Inches(cutters.GrooveDepth.Value - (seen.X - whole.X)), CurveLength.Inches(clearance), CurveLength.Inches(growth));
         }
     }
 

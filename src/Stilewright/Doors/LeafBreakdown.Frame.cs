@@ -557,7 +557,14 @@ internal sealed partial class LeafBreakdown
         var sheet = filling.Kind == PanelKind.FlatSheet;
         var grain = GrainOr(filling.Grain);
         var upright = grain == GrainDirection.Vertical;
-        var across = sheet ? filling.GluedIn ? null : standard[Settings.SheetClearance] : standard[Settings.ClearanceAcross];
+        var material = filling.Species ?? design.Species;
+        var segment = $"panel{suffix}";
+        var wood = sheet ? null : WoodOf(material, segment);
+        var clearAcross = upright ? light.Width : light.Height;
+        var bySeason = SeasonWidth(wood, clearAcross, depth);
+        var across = sheet ? filling.GluedIn ? null : standard[Settings.SheetClearance]
+            : bySeason is null ? standard[Settings.ClearanceAcross]
+            : ((clearAcross + (2 * depth) - bySeason) / 2).As("clearance across the grain, by season", $"leaf/panel{suffix}.clearance-across");
         var along = sheet ? across : standard[Settings.ClearanceAlong];
         var (sides, ends) = upright ? (across, along) : (along, across);
         var atArch = sheet || light.Top is null && light.Bottom is null ? null : standard.LengthOrWord(Settings.ClearanceAtArch);
@@ -576,19 +583,38 @@ internal sealed partial class LeafBreakdown
 
         static Worked? Some(Worked? play) => play is { Amount.IsZero: false } ? play : null;
 
-        var horizontal = Size(light.Width, sides, sides, "width");
-        var vertical = Size(light.Height, bottom, top, "height");
+        // By season the width comes first and its clearance follows, unless an arch has a clearance of its own.
+        var horizontal = upright && bySeason is not null ? bySeason.As("panel width", $"leaf/panel{suffix}.width") : Size(light.Width, sides, sides, "width");
+        var vertical = !upright && bySeason is not null && ReferenceEquals(bottom, top) ? bySeason.As("panel height", $"leaf/panel{suffix}.height") : Size(light.Height, bottom, top, "height");
         var finished = upright ? new PartSize(horizontal, vertical) : new PartSize(vertical, horizontal);
-        var segment = $"panel{suffix}";
         IReadOnlyList<EdgeWork> work = filling.Kind == PanelKind.Raised ? [EdgeWork.JoinStaves, EdgeWork.RaiseFourEdges] : sheet ? [] : [EdgeWork.JoinStaves];
         Add(segment, $"P{number}", PartKind.Panel, filling.Kind switch
         {
             PanelKind.Raised => $"raised panel{ofMany}",
             PanelKind.FlatSheet => $"sheet panel{ofMany}",
             _ => $"flat panel{ofMany}",
-        }, filling.Species ?? design.Species, stock, finished, finished, !sheet, grain, filling.Kind == PanelKind.Raised ? cutters.FaceDown : null, work, null, null, null,
+        }, material, stock, finished, finished, !sheet, grain, filling.Kind == PanelKind.Raised ? cutters.FaceDown : null, work, null, null, null,
             new(visible.X - Into(sides), visible.Y - Into(bottom), horizontal.Length, vertical.Length), visible.Corners);
         Arch(light);
+        if (!sheet)
+        {
+            parts[^1] = parts[^1] with
+            {
+                Groove = new(clearAcross, depth,
+                    filling.Kind != PanelKind.Raised || cutters.RaiseWidth is null ? null
+                        : cutters.TongueFlat is { } flat ? Cut(cutters, "tongue.flat", "tongue flat", flat) : depth,
+                    standard[Settings.MidStile]),
+            };
+            if (filling.GluedIn)
+            {
+                Report(Rules.GluedAcross, $"A solid panel is to be glued into its groove, where it wants to move{(wood is null ? (FormattableString)$"" : $" by {Rounded(finished.Width.Amount * (wood.Swelling.Amount + wood.Shrinking.Amount))} over the year")}.",
+                    $"Let it float, with one dab of glue or a pin in the middle of its width at most; or use sheet.", "panel/gluedIn", segment);
+            }
+
+            if (wood is not null)
+                CheckFit(parts[^1], wood, segment);
+        }
+
         CheckPanel(filling, segment, finished, horizontal, vertical, cutters, depth, across, along, atArch);
 
         Length Into(Worked? play) => depth.Length - (play?.Length ?? default);

@@ -32,17 +32,21 @@ internal sealed partial class LeafBreakdown
         if (design is null)
         {
             findings.Add(new(Rules.DesignMissing, new(plan.Path, "design"), $"There is no door design '{plan.Design}'.", $"Name a design of the course or the project."));
-            return Result(plan, plan.Design, [], []);
+            return Result(plan, null, [], []);
         }
 
         var breakdown = new LeafBreakdown(plan, design, findings);
         breakdown.Break();
-        return Result(plan, design.Name, breakdown.parts, breakdown.checkSums);
+        return Result(plan, design, breakdown.parts, breakdown.checkSums);
     }
 
-    private static SizedLeaf Result(LeafPlan plan, string design, IReadOnlyList<Part> parts, IReadOnlyList<CheckSum> sums) => new(
-        plan.Path, plan.Label, plan.Name, plan.Width, plan.Height, plan.Hinge, plan.IsDrawerFront, design, plan.Place,
-        plan.Rabbeted, plan.Tapers, parts, sums);
+    private static SizedLeaf Result(LeafPlan plan, DoorDesign? design, IReadOnlyList<Part> parts, IReadOnlyList<CheckSum> sums) => new(
+        plan.Path, plan.Label, plan.Name, plan.Width, plan.Height, plan.Hinge, plan.IsDrawerFront, design?.Name ?? plan.Design, plan.Place,
+        plan.Rabbeted, plan.Tapers, parts, sums)
+    {
+        Design = design,
+        Standard = plan.Standard,
+    };
 
     private Worked Width => plan.Width;
     private Worked Height => plan.Height;
@@ -104,6 +108,7 @@ internal sealed partial class LeafBreakdown
         var outline = new Rectangle(default, default, Width.Length, Height.Length);
         Add("slab", "S", PartKind.Slab, "slab", design.Species, stock, new(width, length), new(glueWidth, glueLength), true,
             grain, null, [EdgeWork.JoinStaves], null, null, null, outline, outline.Corners);
+        WoodOf(design.Species, "slab");
         CheckWide(width, "slab");
         CheckStock(stock, null);
     }

@@ -79,6 +79,13 @@ public sealed record ArchShape(ArchFamily Family, Worked Span, Worked Rise, Work
 /// <param name="IsMirrored">Whether the other leaf's part is its mirror image, so that one hard pattern, turned over, serves both.</param>
 public sealed record PairPart(Worked Rise, Worked Width, Side Meeting, bool IsMirrored);
 
+/// <summary>What a solid panel has round it across its grain: the light, and the grooves beyond its sight lines.</summary>
+/// <param name="Clear">From sight line to sight line; of an arched light to the crown.</param>
+/// <param name="Depth">Of each groove.</param>
+/// <param name="TongueFlat">Flat tongue round a raised panel, from its edge; null where no cutter raises it.</param>
+/// <param name="MidStile">What a mid stile of this design takes, were the light divided across the grain.</param>
+public sealed record PanelGroove(Worked Clear, Worked Depth, Worked? TongueFlat, Worked MidStile);
+
 /// <summary>One piece of wood, sheet or glass of a leaf.</summary>
 /// <param name="Path">Opening, leaf and part, such as <c>hall-lower/leaf.left/rail.top</c>.</param>
 /// <param name="Label">What is chalked on it, such as <c>7·2L·TR</c>.</param>
@@ -106,6 +113,9 @@ public sealed record Part(
 
     /// <summary>The arch under a panel or pane; null over a straight edge.</summary>
     public ArchShape? BottomArch { get; init; }
+
+    /// <summary>The groove that a solid panel stands in, across its grain; null for any other part.</summary>
+    public PanelGroove? Groove { get; init; }
 
     /// <summary>The upright rectangle round the visible face.</summary>
     public Rectangle VisibleBounds

@@ -1,5 +1,6 @@
 using Stilewright.Measure;
 using Stilewright.Projects;
+using Stilewright.Shop;
 
 namespace Stilewright.Doors;
 
@@ -47,6 +48,12 @@ public sealed record SizedLeaf(
     Rectangle Place, IReadOnlyList<Side> Rabbeted, IReadOnlyDictionary<Side, Length> Tapers,
     IReadOnlyList<Part> Parts, IReadOnlyList<CheckSum> CheckSums)
 {
+    /// <summary>The design it is made by; null where the one that is named does not exist.</summary>
+    public DoorDesign? Design { get; init; }
+
+    /// <summary>The standard as it holds for this leaf.</summary>
+    public required StandardInForce Standard { get; init; }
+
     /// <summary>True where a finding withholds the parts.</summary>
     public bool IsWithheld { get; init; }
 }

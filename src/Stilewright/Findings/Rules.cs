@@ -7,6 +7,7 @@ public static class Rules
 {
     private static readonly Source Practice = Source.CommonPractice;
     private static readonly Source Geometry = Source.Geometry;
+    private static readonly Source Handbook = Source.Published("movement: FPL-GTR-190 (2010), Equations 13-2 and 13-3; moisture in service: Fig. 13-1 and Table 13-2, ranges from memory");
     private static readonly Source Aws = Source.Published("Architectural Woodwork Standards, 1st ed., 2009, section 10");
     private static readonly Source ShaperManuals = Source.Published("two shaper owner's manuals: 12 in without a fixture; 29 CFR 1910.213(m) for guarding");
 
@@ -213,6 +214,30 @@ public static class Rules
     public static Rule ClearanceFillsGroove { get; } = new("panel.clearance-fills-groove", CannotBuild,
         "The clearance is as deep as the groove, so nothing holds the panel", "Reduce the clearance or cut a deeper groove", Geometry);
 
+    public static Rule SpeciesUnknown { get; } = new("wood.species-unknown", Note,
+        "Nothing is known of how a solid panel's or slab's wood moves", "Correct its name, or add it to the house standard", Practice);
+
+    public static Rule ClimateUnknown { get; } = new("wood.climate-unknown", Caution,
+        "A climate is named that the house standard does not have", "Name one that it has, or add it", Practice);
+
+    public static Rule PanelBottoms { get; } = new("panel.bottoms-wettest", Caution,
+        "A solid panel has less than its least air at the wettest", "Cut it narrower within the range that works, or change groove, stock or lights", Handbook);
+
+    public static Rule PanelLoose { get; } = new("panel.loose-driest", Caution,
+        "An edge of a solid panel stands too little in its groove at the driest", "Cut it wider within the range that works, pin it, or cut a deeper groove", Handbook);
+
+    public static Rule TongueShort { get; } = new("panel.tongue-short", Caution,
+        "A raise begins before its tongue is as deep in the groove as it can get", "Raise it with a wider flat on the tongue", Geometry);
+
+    public static Rule GluedAcross { get; } = new("panel.glued-across", CannotBuild,
+        "A solid panel is glued in across its grain", "Let it float; one dab or pin in the middle at most", Handbook);
+
+    public static Rule GapCloses { get; } = new("front.gap-closes", Caution,
+        "A gap of a front closes at the wettest, finish included", "Leave more air, or use narrower or quartersawn stock", Handbook);
+
+    public static Rule OverlayShrinks { get; } = new("front.overlay-shrinks", Caution,
+        "A slab keeps less than the least overlay at the driest", "Take more overlay, or make a framed door", Handbook);
+
     public static Rule NoSafetyGlazing { get; } = new("glass.no-safety-note", Caution,
         "Nothing says whether the glass is safety glazing", "Decide and note it: tempered or laminated where children are or below the waist; ask the local official",
         Source.Published("16 CFR 1201 and local codes leave cabinet doors open: home-inspection magazine, 2008; tempered as a default is common practice"));
@@ -287,7 +312,9 @@ public static class Rules
         StilesWithoutHand, MidRailMisplaced, NoSuchLight, WideUndivided, TallUndivided, UnequalTrim, UnequalMitre,
         ArchOnMitre, ArchTooHigh, ArchCannotBeDrawn, CrownThin, ShortGrain, InsideRadius, RaiseClosesToPoint, FlankBottoms, BlankWiderThanStock, PatternFits, NoPatternFits, ArchNeedsPair, ArchOnOneLeaf, MidStileUnderArch, CopeTooLong, JointTooLong, StockOutsideCutters, NoRaise, FinalTooThin,
         ShortForCoping, ShortForSticking, ShortForMachine, NarrowForMachine, ShortForRaising,
-        WiderThanMachine, WiderThanPractice, NoField, NoClearance, ClearanceFillsGroove, NoSafetyGlazing, EndNotched, AcceptedNothing,
+        WiderThanMachine, WiderThanPractice, NoField, NoClearance, ClearanceFillsGroove,
+        SpeciesUnknown, ClimateUnknown, PanelBottoms, PanelLoose, TongueShort, GluedAcross, GapCloses, OverlayShrinks,
+        NoSafetyGlazing, EndNotched, AcceptedNothing,
         HingeUnknown, HingeNoSide, HingeWrongMount, HingeOverlay, HingeDistance, HingeMember, HingeStile, HingeThickness, HingeCupDeep, HingeCupInRabbet,
         HingeSwing, HingeTooFew, HingeNumberUnknown, HingeSpacing, HingeNoPlace, HingeLeafShort,
     ];

@@ -15,6 +15,9 @@ public enum OriginKind
     /// <summary>Typed for this one calculation, kept in no document.</summary>
     Typed,
 
+    /// <summary>Measured off the shape of a part, where no formula of lengths tells it: the area under a curve.</summary>
+    Shape,
+
     /// <summary>The place that lengths are counted from: nothing by definition, entered by nobody.</summary>
     Datum,
 }
@@ -29,7 +32,7 @@ public sealed record Origin(OriginKind Kind, string Path)
     public static Origin Datum { get; } = new(OriginKind.Datum, "");
 
     /// <summary>Whether someone entered the value or it shipped, so that a list of sources has it.</summary>
-    public bool IsEntered => Kind != OriginKind.Datum;
+    public bool IsEntered => Kind is not (OriginKind.Datum or OriginKind.Shape);
 
     /// <summary>The level in plain words, as a page or sheet shows it.</summary>
     public string Words => Kind switch
@@ -42,6 +45,7 @@ public sealed record Origin(OriginKind Kind, string Path)
         OriginKind.Opening => "opening",
         OriginKind.Leaf => "leaf",
         OriginKind.Datum => "by definition",
+        OriginKind.Shape => "from its shape",
         _ => "typed",
     };
 }

@@ -168,9 +168,10 @@ public static class WorkedText
 
     private static string Decimal(Fraction amount, bool isExact)
     {
-        const int places = 4;
+        // A coefficient such as 0.00369 would lose what matters at four.
+        var places = Fraction.Abs(amount) < new Fraction(1, 100) ? 6 : 4;
         var rounded = Fraction.Round(amount, places, MidpointRounding.AwayFromZero);
-        var text = rounded.ToDecimal().ToString("0.####", CultureInfo.InvariantCulture).Replace('-', '−');
+        var text = rounded.ToDecimal().ToString("0.######", CultureInfo.InvariantCulture).Replace('-', '−');
         return isExact && rounded == amount ? text : LengthFormat.RoundedMark + text;
     }
 }

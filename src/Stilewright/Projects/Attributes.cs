@@ -1,3 +1,5 @@
+using Stilewright.Measure;
+
 namespace Stilewright.Projects;
 
 /// <summary>What an entered field or record means, in a sentence without a full stop; shown in the schema, on pages and in differences.</summary>
@@ -36,6 +38,13 @@ public sealed class BetweenAttribute(double least, double greatest = double.MaxV
 
     /// <summary>True where the least value itself is not allowed: a width above zero.</summary>
     public bool Above { get; init; }
+}
+
+/// <summary>What a number that is no length counts; without it, it is a plain number.</summary>
+[AttributeUsage(AttributeTargets.Parameter)]
+public sealed class CountsAttribute(NumberKind kind) : Attribute
+{
+    public NumberKind Kind { get; } = kind;
 }
 
 /// <summary>A word of an enum as documents spell it, where it is not simply its name in kebab case.</summary>

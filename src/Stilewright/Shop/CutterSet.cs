@@ -18,5 +18,6 @@ public sealed record CutterSet(
     [Meaning("Radius of the collar that follows an arched rail when it is moulded and grooved; absent where it is not checked"), Between(0, 12, Above = true)] LengthEntry? CollarRadius = null,
     [Meaning("Radius of the collar that follows an arched panel when it is raised; absent where it is not checked"), Label("collar radius when raising"), Between(0, 12, Above = true)] LengthEntry? RaiseCollarRadius = null,
     [Meaning("Radius of the collar that follows an arched panel when its back is cut; absent where it is not checked or no back is cut"), Label("collar radius when the back is cut"), Between(0, 12, Above = true)] LengthEntry? BackCutCollarRadius = null,
+    [Meaning("Width of the flat tongue round a raised panel, from its edge to where the raise begins; absent, as deep as the groove"), Label("tongue flat"), Between(0, 4, Above = true)] LengthEntry? TongueFlat = null,
     [Meaning("Whether the stock runs face down on the table")] bool FaceDown = true,
     [Meaning("Where the figures come from")] string? Source = null);

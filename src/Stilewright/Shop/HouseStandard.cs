@@ -1,5 +1,6 @@
 using Stilewright.Measure;
 using Stilewright.Projects;
+using Stilewright.Wood;
 
 namespace Stilewright.Shop;
 
@@ -16,12 +17,16 @@ public sealed record HouseStandard(
     [Meaning("Hard patterns for arches; none ship"), Label("hard patterns")] IReadOnlyList<RackPattern>? Patterns = null,
     [Meaning("Kinds of hinges; those that ship are examples, not products")] IReadOnlyList<HingeKind>? Hinges = null,
     [Meaning("Tables of how many hinges a leaf gets"), Label("tables of hinge numbers")] IReadOnlyList<HingeCounts>? HingeCounts = null,
-    [Meaning("Machines that bore for hinges; none ship"), Label("boring machines")] IReadOnlyList<BoringMachine>? BoringMachines = null)
+    [Meaning("Machines that bore for hinges; none ship"), Label("boring machines")] IReadOnlyList<BoringMachine>? BoringMachines = null,
+    [Meaning("Woods of the shop's own; they win over those that ship")] IReadOnlyList<SpeciesEntry>? Species = null,
+    [Meaning("Where work will stand; they win over the regions that ship")] IReadOnlyList<Climate>? Climates = null)
 {
     public IReadOnlyList<RackPattern> Patterns { get; init; } = Patterns ?? [];
     public IReadOnlyList<HingeKind> Hinges { get; init; } = Hinges ?? [];
     public IReadOnlyList<HingeCounts> HingeCounts { get; init; } = HingeCounts ?? [];
     public IReadOnlyList<BoringMachine> BoringMachines { get; init; } = BoringMachines ?? [];
+    public IReadOnlyList<SpeciesEntry> Species { get; init; } = Species ?? [];
+    public IReadOnlyList<Climate> Climates { get; init; } = Climates ?? [];
 
     public CutterSet? Cutter(string id) => Cutters.FirstOrDefault(set => set.Id == id);
     public Stock? StockOf(string id) => Stocks.FirstOrDefault(stock => stock.Id == id);
@@ -33,6 +38,7 @@ public sealed record HouseStandard(
     {
         SettingNames.Hinge => Hinge(word)?.Name,
         SettingNames.CountTable => CountTable(word)?.Name,
+        SettingNames.Climate => ClimateTable.Of(this).FirstOrDefault(climate => climate.Id == word)?.Name,
         _ => null,
     } ?? word;
 
@@ -44,6 +50,7 @@ public sealed record HouseStandard(
         {
             SettingNames.Hinge => Hinges.Select(hinge => hinge.Id),
             SettingNames.CountTable => HingeCounts.Select(table => table.Id),
+            SettingNames.Climate => ClimateTable.Of(this).Select(climate => climate.Id),
             _ => [],
         },
     ];

@@ -120,6 +120,61 @@ public static class Settings
         "Whole clearance of a pane, each way",
         Length, "1/8", "3 mm", Source.Published("1/8 in all: do-it-yourself glass insert guide"));
 
+    public static Setting GlassThickness { get; } = new("glass.thickness", "glass thickness",
+        "Thickness of a pane, for its weight",
+        Length, "3/32", "2.5 mm", Practice)
+    { MayBeZero = false };
+
+    /// <summary>The word of <see cref="PanelPolicy"/> under which the season's movement gives a solid panel its width.</summary>
+    public const string BySeason = "season";
+
+    public static Setting PanelPolicy { get; } = new("panel.policy", "play of solid panels",
+        "What gives a solid panel its width: the clearance across the grain, or the season's movement of its wood",
+        Choice, "clearance", "clearance", Practice, Choices: ["clearance", BySeason]);
+
+    public static Setting PanelRings { get; } = new("panel.rings", "rings of solid panels",
+        "How the growth rings lie in solid panels and slabs; mixed is reckoned as flat",
+        Choice, "flat", "flat", Source.Published("most boards are neither, so that flat overestimates their movement: FPL-GTR-190, p. 13-17"), Choices: ["flat", "quarter", "mixed"]);
+
+    /// <summary>The word of <see cref="PanelHeld"/> for a panel that nothing holds in the middle.</summary>
+    public const string Free = "free";
+
+    public static Setting PanelHeld { get; } = new("panel.held", "hold of solid panels",
+        "Whether a solid panel is pinned in the middle of its width, so that both edges share its movement, or free to slide",
+        Choice, "pinned", "pinned", Source.Published("one pin or dab of glue at mid-width: magazine Q&A on raised-panel doors"), Choices: ["pinned", Free]);
+
+    public static Setting PanelEngagement { get; } = new("panel.engagement", "engagement in service",
+        "The least that a solid panel's edge may stand in its groove at the driest",
+        Length, "1/8", "3 mm", Practice);
+
+    public static Setting PanelAir { get; } = new("panel.air", "air at the wettest",
+        "The least play that a solid panel may have in each groove at the wettest",
+        Length, "1/32", "1 mm", Practice);
+
+    public static Setting FinishBuild { get; } = new("finish.build", "finish thickness",
+        "Thickness of the finish on each surface; it takes from the gap between two",
+        Length, "0.004", "0.1 mm", Source.Published("a cured film of 3 to 5 thousandths of an inch: from memory"));
+
+    public static Setting Moisture { get; } = new("wood.moisture", "moisture at making",
+        "Moisture content of solid wood when its parts are cut to size",
+        Percent, "8 %", "8 %", Source.Published("kiln-dried to 6 to 8 % for furniture and cabinets: FPL-GTR-190, p. 13-13"));
+
+    public static Setting Climate { get; } = new("wood.climate", "climate in service",
+        "Where the work will stand: the id of a region that ships, or of a climate of the standard",
+        Reference, Wood.ClimateTable.Usual, Wood.ClimateTable.Usual, Source.Published("FPL-GTR-190, Fig. 13-1 and Table 13-2; ranges of single pieces from memory"))
+    { Names = SettingNames.Climate };
+
+    /// <summary>The word of <see cref="Driest"/> and <see cref="Wettest"/> for what the climate says.</summary>
+    public const string AsTheClimate = "climate";
+
+    public static Setting Driest { get; } = new("wood.driest", "driest in service",
+        "The lowest moisture content of wood in service; \"climate\" for what the climate says",
+        Percent, AsTheClimate, AsTheClimate, Practice, Choices: [AsTheClimate]);
+
+    public static Setting Wettest { get; } = new("wood.wettest", "wettest in service",
+        "The highest moisture content of wood in service; \"climate\" for what the climate says",
+        Percent, AsTheClimate, AsTheClimate, Practice, Choices: [AsTheClimate]);
+
     public static Setting RoughLength { get; } = new("rough.length", "rough length allowance",
         "Added to the length into the clamps for the rough crosscut",
         Length, "1", "25 mm", Practice);
@@ -223,7 +278,8 @@ public static class Settings
     [
         Overlay, LeastOverlay, Reveal, GapBetweenNeighbours, GapOfPair, GapInBank, InsetGap, InsetGapOfPair,
         LipRabbet, LipClearance, Lap, Step, BankRemainder, LightRemainder, Stile, Rail, MidRail, MidStile, Tenon,
-        TrimWidth, TrimHeight, ClearanceAcross, ClearanceAlong, ClearanceAtArch, SheetClearance, GlassClearance, RoughLength, RoughWidth,
+        TrimWidth, TrimHeight, ClearanceAcross, ClearanceAlong, ClearanceAtArch, SheetClearance,
+        PanelPolicy, PanelRings, PanelHeld, PanelEngagement, PanelAir, Moisture, Climate, Driest, Wettest, FinishBuild, GlassClearance, GlassThickness, RoughLength, RoughWidth,
         FinestFraction, LeastField, LeastLight, WidestPanel, WidestDoor, TallestUndivided, LeastCrown, LeastShortGrain, LeastEngagement,
         LineTolerance, ReadingTolerance,
         UsualHinge, HingeFromEnd, HingeFrom, HingeNumber, HingeCountTable, BoringDistance, HingeClear, LeastUnderCup,

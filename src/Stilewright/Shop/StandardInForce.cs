@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Stilewright.Measure;
 
 namespace Stilewright.Shop;
@@ -7,8 +8,9 @@ namespace Stilewright.Shop;
 public sealed class StandardInForce
 {
     private readonly (OriginKind Kind, string Path, SettingValues Values)[] layers;
-    private readonly Dictionary<Setting, Given?> given = [];
-    private readonly Dictionary<(string Owner, string Key), object> shared = [];
+    // Leaves ask it for more after the breakdown is made, from the screens that show them.
+    private readonly ConcurrentDictionary<Setting, Given?> given = [];
+    private readonly ConcurrentDictionary<(string Owner, string Key), object> shared = [];
 
     public StandardInForce(HouseStandard standard)
         : this(standard, [])
@@ -43,7 +45,24 @@ public sealed class StandardInForce
         {
             var (value, origin) = Find(setting);
             known = setting.IsWord(value.Text) ? null : new Given($"standard/{setting.Key}", setting.Label, value.Amount, origin);
-            given.Add(setting, known);
+            known = given.GetOrAdd(setting, known);
+        }
+
+        return known;
+    }
+
+    /// <summary>A moisture content, %, with its origin; null where a word stands instead of it.</summary>
+    /// <exception cref="ArgumentException">The setting is no percentage.</exception>
+    public Worked? Moisture(Setting setting)
+    {
+        if (setting.Kind != SettingKind.Percent)
+            throw new ArgumentException($"{setting.Key} is no percentage.", nameof(setting));
+        if (!given.TryGetValue(setting, out var known))
+        {
+            var (value, origin) = Find(setting);
+            known = setting.IsWord(value.Text) ? null
+                : new Given($"standard/{setting.Key}", setting.Label, Dimension.Moisture, NumberReader.ReadOwn(value.Text, NumberKind.Percent), origin);
+            known = given.GetOrAdd(setting, known);
         }
 
         return known;
@@ -56,11 +75,7 @@ public sealed class StandardInForce
     internal T Once<T>(string owner, string key, Func<T> make)
         where T : class
     {
-        if (shared.TryGetValue((owner, key), out var known))
-            return (T)known;
-        var made = make();
-        shared.Add((owner, key), made);
-        return made;
+        return (T)(shared.TryGetValue((owner, key), out var known) ? known : shared.GetOrAdd((owner, key), make()));
     }
 
     /// <summary>A choice or count setting, as its word.</summary>

@@ -10,7 +10,7 @@ namespace Stilewright.Tests.Doors;
 public class FindingTests
 {
     private static readonly Dictionary<string, RuleCase> Cases =
-        new[] { OpeningRuleCases.All, FrontRuleCases.All, LeafRuleCases.All, MachineRuleCases.All, PanelRuleCases.All, Hanging.HangingRuleCases.All }
+        new[] { OpeningRuleCases.All, FrontRuleCases.All, LeafRuleCases.All, MachineRuleCases.All, PanelRuleCases.All, WoodRuleCases.All, Hanging.HangingRuleCases.All }
             .SelectMany(cases => cases).ToDictionary(each => each.Name);
 
     public static TheoryData<string> CaseNames => new(Cases.Keys);

@@ -34,7 +34,7 @@ public sealed class StandardFiguresTests
     public void A_drawing_follows_the_value(string key)
     {
         var setting = Settings.Find(key)!;
-        var other = setting.Kind == SettingKind.Length ? "7/16" : ShippedStandards.Inch.WordsOf(setting).First(word => word != setting.Inch);
+        var other = setting.Kind switch { SettingKind.Length => "7/16", SettingKind.Percent => "7 %", _ => ShippedStandards.Inch.WordsOf(setting).First(choice => choice != setting.Inch) };
         Assert.NotEqual(Svg(Of(ShippedStandards.Inch, setting)!), Svg(Of(With(setting, other), setting)!));
     }
 

@@ -19,6 +19,8 @@ public sealed record SettingGroup(string Prefix, string Name, string Heading)
         new("joint", "Joints", "Joints"),
         new("trim", "Trim", "Trim allowance"),
         new("panel", "Panels", "Play of panels in their grooves"),
+        new("wood", "Wood", "Moisture at making and in service"),
+        new("finish", "Finish", "Finish"),
         new("glass", "Glass", "Glass"),
         new("rough", "Rough sizes", "Rough sizes"),
         new("print", "Print", "Print"),

@@ -53,6 +53,7 @@ public static class StandardFields
             Free("collarRadius", "not checked", set => set.CollarRadius, (set, entry) => set with { CollarRadius = entry }),
             Free("raiseCollarRadius", "not checked", set => set.RaiseCollarRadius, (set, entry) => set with { RaiseCollarRadius = entry }),
             Free("backCutCollarRadius", "not checked", set => set.BackCutCollarRadius, (set, entry) => set with { BackCutCollarRadius = entry }),
+            Free("tongueFlat", "as deep as the groove", set => set.TongueFlat, (set, entry) => set with { TongueFlat = entry }),
             Words<CutterSet>("cutters", id, "source", AllCutters, set => set.Source, (set, words) => set with { Source = words }),
         ];
 
