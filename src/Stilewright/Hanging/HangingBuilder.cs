@@ -46,7 +46,7 @@ internal sealed partial class HangingBuilder
         foreach (var hanging in hangings)
             Check(hanging);
         return [.. hangings.Select(hanging => new HungLeaf(project.Project, hanging.Front, hanging.Leaf, hanging.Design, hanging.Hinge, hanging.Standard, hanging.Fit,
-            new(hanging.Number, hanging.Along, hanging.Places), LeafHand.Of(hanging.Leaf)))];
+            new(hanging.Number, hanging.Along, hanging.Places)))];
     }
 
     /// <summary>A leaf while its hinges are being placed.</summary>
