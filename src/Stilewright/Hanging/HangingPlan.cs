@@ -2,6 +2,7 @@ using Stilewright.Doors;
 using Stilewright.Findings;
 using Stilewright.Measure;
 using Stilewright.Projects;
+using Stilewright.Wood;
 
 namespace Stilewright.Hanging;
 
@@ -9,7 +10,7 @@ namespace Stilewright.Hanging;
 public sealed record HangingPlan(IReadOnlyList<HungLeaf> Leaves, IReadOnlyList<Finding> Findings)
 {
     /// <summary>A pure function of the course's sizes.</summary>
-    /// <param name="weight">What a leaf weighs, in pounds; without it, or where it gives null, hinges are numbered by height alone.</param>
+    /// <param name="weight">What a leaf weighs, in pounds; reckoned from its parts when absent. Where it gives null, hinges are numbered by height alone.</param>
     public static HangingPlan Of(Breakdown breakdown, Func<SizedLeaf, Worked?>? weight = null) => Of(breakdown.Course, breakdown.Projects, weight);
 
     internal static HangingPlan Of(Course course, IReadOnlyList<ProjectBreakdown> projects, Func<SizedLeaf, Worked?>? weight = null)
@@ -17,9 +18,12 @@ public sealed record HangingPlan(IReadOnlyList<HungLeaf> Leaves, IReadOnlyList<F
         List<HungLeaf> leaves = [];
         List<Finding> findings = [];
         foreach (var project in projects)
-            leaves.AddRange(new HangingBuilder(course, project, weight, findings).Build());
+            leaves.AddRange(new HangingBuilder(course, project, weight ?? Reckoned, findings).Build());
         return new(leaves, findings);
     }
+
+    // Where the density of a part is not known, what is left would be too light.
+    private static Worked? Reckoned(SizedLeaf leaf) => leaf.IsWithheld || LeafWeight.Of(leaf) is not { IsWhole: true, Weight: { } weight } ? null : weight;
 
     /// <summary>The boring sheets, those of a pair side by side: left and right of one front, else one alone.</summary>
     public IReadOnlyList<(BoringSheet Left, BoringSheet? Right)> SheetsInPairs
