@@ -18,7 +18,7 @@ internal sealed partial class LeafBreakdown
         var wood = PanelWood.Of(standard, species);
         if (wood is null)
         {
-            var match = SpeciesTable.Of(standard.Standard).Find(species);
+            var match = SpeciesTable.Find(standard, species);
             var near = match is SpeciesMatch.Unknown { Nearest: { Count: > 0 } names } ? $" {char.ToUpperInvariant(names[0][0])}{names[0][1..]} is known{(names.Count > 1 ? $", and {string.Join(" and ", names.Skip(1))}" : "")}." : "";
             Report(Rules.SpeciesUnknown,
                 match is SpeciesMatch.Unknown ? $"No wood is known by the name '{species}', so nobody can say how far it moves." : (FormattableString)$"How far {species} moves is not known.",

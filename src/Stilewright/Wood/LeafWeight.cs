@@ -22,7 +22,10 @@ public sealed record LeafWeight(
     IReadOnlyList<PartWeight> Parts, Worked? Weight, IReadOnlyList<string> Unknown, (double X, double Y)? Centre, Worked Area)
 {
     /// <summary>Curves are followed to this, in, where a centre is looked for.</summary>
-    private const double FlatteningInches = 0.001;
+    private const double FlatteningInches = 0.01;
+
+    /// <summary>A volume is taken from its shape to this part of a cubic inch.</summary>
+    private const int Millionths = 1_000_000;
 
     /// <summary>Volumes are put on this, in³, when they enter a worked quantity.</summary>
     private static readonly Given VolumeStep = new("volume/step", "thousandth of a cubic inch", Dimension.Volume, new Fraction(1, 1000), Origin.Datum);
@@ -39,7 +42,6 @@ public sealed record LeafWeight(
         ArgumentNullException.ThrowIfNull(leaf);
         var cutters = leaf.Design?.Cutters is { } id ? leaf.Standard.Standard.Cutter(id) : null;
         var curves = LeafCurves.Of(leaf, cutters);
-        var species = SpeciesTable.Of(leaf.Standard.Standard);
         List<PartWeight> parts = [];
         List<string> unknown = [];
         foreach (var part in leaf.Parts)
@@ -48,9 +50,9 @@ public sealed record LeafWeight(
             var thickness = part.Thickness?.Final ?? leaf.Standard[Settings.GlassThickness];
             var cubicInches = Volume(part, face, CurveLength.Inches(thickness.Length), leaf.Design, cutters);
             var volume = new Stepped(
-                new Given($"volume/{part.Path}", $"volume of the {part.Name}", Dimension.Volume, Fraction.FromDoubleRounded(cubicInches, 9), new(OriginKind.Shape, part.Path)),
+                new Given($"volume/{part.Path}", $"volume of the {part.Name}", Dimension.Volume, new Fraction((System.Numerics.BigInteger)Math.Round(cubicInches * Millionths), Millionths), new(OriginKind.Shape, part.Path)),
                 VolumeStep, StepDirection.Nearest).As($"volume of the {part.Name}", $"leaf/{SegmentOf(part)}.volume");
-            var density = DensityOf(part, species);
+            var density = DensityOf(part, leaf.Standard);
             if (density is null && !unknown.Contains(part.Material))
                 unknown.Add(part.Material);
             parts.Add(new(part, volume, density is null ? null : (volume * density).As($"weight of the {part.Name}", $"leaf/{SegmentOf(part)}.weight"), face.Centre));
@@ -77,12 +79,12 @@ public sealed record LeafWeight(
         return total > 0 ? (x / total, y / total) : null;
     }
 
-    private static Worked? DensityOf(Part part, SpeciesTable species) => part switch
+    private static Worked? DensityOf(Part part, StandardInForce standard) => part switch
     {
         { Kind: PartKind.Glass } => Density.Glass,
         // Sheet has no rough size.
         { Rough: null } => Density.Sheet($"{part.Material} {part.Stock}"),
-        _ => species.Find(part.Material) is SpeciesMatch.Found(var found) ? Density.Solid(found) : null,
+        _ => SpeciesTable.Find(standard, part.Material) is SpeciesMatch.Found(var found) ? Density.Solid(found) : null,
     };
 
     // What a part shows, or of a filling its whole edge.

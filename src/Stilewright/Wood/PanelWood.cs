@@ -33,8 +33,7 @@ public sealed record PanelWood(Species Species, RingOrientation Rings, ServiceMo
 
     private static PanelWood? Make(StandardInForce standard, string name, RingOrientation rings)
     {
-        var table = standard.Once("wood", "species", () => SpeciesTable.Of(standard.Standard));
-        if (table.Find(name) is not SpeciesMatch.Found({ Movement: not null } species))
+        if (SpeciesTable.Find(standard, name) is not SpeciesMatch.Found({ Movement: not null } species))
             return null;
         var moisture = ServiceMoisture.Of(standard);
         var wettest = moisture.Wettest.Amount >= moisture.Making.Amount ? moisture.Wettest : new Greatest([moisture.Wettest, moisture.Making]);

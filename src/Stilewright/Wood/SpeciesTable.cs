@@ -48,6 +48,13 @@ public sealed class SpeciesTable
         return new([.. own, .. Shipped.All], byName);
     }
 
+    /// <summary>The wood of a name under a standard, looked for once for all parts that name it.</summary>
+    public static SpeciesMatch Find(StandardInForce standard, string name)
+    {
+        ArgumentNullException.ThrowIfNull(standard);
+        return standard.Once("species", name, () => Of(standard.Standard).Find(name));
+    }
+
     /// <summary>The wood of a name as a design writes it, such as "red oak" or "hard maple"; "Oak, red" and "red oak" are one.</summary>
     public SpeciesMatch Find(string name)
     {
