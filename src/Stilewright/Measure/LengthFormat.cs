@@ -44,6 +44,9 @@ public sealed record LengthFormat
     /// <summary>The finest fraction of an inch shown: 8, 16, 32 or 64. Kept, unused, while millimetres are shown.</summary>
     public int FinestDenominator { get; }
 
+    /// <summary>The finest length shown.</summary>
+    public Length FinestStep => step;
+
     /// <summary>Whether this format shows the length without rounding it.</summary>
     public bool IsExact(Length length) => Rounded(length) == length;
 

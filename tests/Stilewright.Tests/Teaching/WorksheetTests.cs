@@ -258,7 +258,7 @@ public class WorksheetTests
         var breakdown = Breakdown.Of(sheet.Course with { Projects = [sheet.Project.Project] }, ShippedStandards.Inch);
         var own = Assert.IsType<Found<Worksheet>.There>(WorksheetMaker.OfBench(breakdown, breakdown.Projects[0], Levels.Inch[1], LengthFormat.InchesTo32)).Thing;
         Assert.Equal("7·1L", own.Leaf.Label);
-        var result = own.Mark(new Dictionary<string, string> { ["a"] = "26 1/8", ["c"] = "13 1/8", ["d"] = "9 3/8", ["e"] = "x" }).Result(own);
+        var result = own.Mark(new Dictionary<string, string> { ["a"] = "26 1/8", ["c"] = "13 1/8", ["d"] = "9 3/8", ["e"] = "x" }).Result();
         Assert.Equal((ExerciseKind.Worksheet, 7, "level 2: Frame and panel", null, 2, 8), (result.Kind, result.Bench, result.Level, result.Seed, result.Earned, result.Marks));
         Assert.Equal(["c, leaf width: 13 1/8"], result.Slips);
 

@@ -6,7 +6,16 @@ namespace Stilewright.Teaching.Checking;
 /// <summary>One number of a list beside the right one.</summary>
 /// <param name="Leaf">The label of its leaf or front.</param>
 /// <param name="Own">Slips of this number alone, as values: another stage, another part, exchanged.</param>
-internal sealed record ToldNumber(Worked Right, string Leaf, double Told, IReadOnlyList<(Cause Cause, double Value, double Cost)> Own);
+/// <param name="IsWrong">True where it is known to be wrong, however little it is off.</param>
+internal sealed record ToldNumber(Worked Right, string Leaf, double Told, IReadOnlyList<(Cause Cause, double Value, double Cost)> Own, bool IsWrong = false);
+
+/// <summary>Where wrong figures may have been taken from.</summary>
+/// <param name="Quantities">Quantities besides those told.</param>
+/// <param name="Step">The step to which figures are worked.</param>
+internal sealed record FigurePool(IReadOnlyList<Worked> Quantities, Worked Step)
+{
+    public static FigurePool Of(ListKey key, IEnumerable<ToldNumber> told) => new([.. key.Pool(told.Select(number => number.Leaf))], key.Step);
+}
 
 /// <summary>What became of one told number.</summary>
 internal enum Standing
@@ -27,8 +36,6 @@ internal sealed record FoundMistake(IReadOnlyList<int> Numbers, IReadOnlyList<Ex
 /// <summary>Finds the fewest causes that together explain every wrong number of a list.</summary>
 internal sealed class Diagnosis
 {
-    private const double HarmCost = 0.8;
-    private const double MostPairCost = 4.6;
     private const int MostAlternatives = 24;
     private const double Hair = 1e-6;
 
@@ -57,16 +64,16 @@ internal sealed class Diagnosis
         {
             var used = covered.Where(Slips.ContainsKey).Select(number => Slips[number]).Distinct().ToList();
             return used.Count == 0 ? double.PositiveInfinity
-                : used.Min(slip => slip.Cost) + 0.1 * (used.Count - 1) + HarmCost * Math.Min(3, used.Sum(slip => Harm.GetValueOrDefault(slip)));
+                : used.Min(slip => slip.Cost) + SlipCosts.AnotherPlace * (used.Count - 1) + SlipCosts.HarmedFigure * Math.Min(SlipCosts.MostHarmCounted, used.Sum(slip => Harm.GetValueOrDefault(slip)));
         }
     }
 
-    private Diagnosis(IReadOnlyList<ToldNumber> told, ListKey key, LengthUnit unit)
+    private Diagnosis(IReadOnlyList<ToldNumber> told, FigurePool pool, LengthUnit unit)
     {
         this.told = told;
         this.unit = unit;
-        step = key.Step.Amount.ToDouble();
-        table = new(key.Pool(told.Select(number => number.Leaf)).Concat(told.Select(number => number.Right)).Append(key.Step));
+        step = pool.Step.Amount.ToDouble();
+        table = new(pool.Quantities.Concat(told.Select(number => number.Right)).Append(pool.Step));
         numbers = new int[told.Count];
         tolerance = new double[told.Count];
         standing = new Standing[told.Count];
@@ -91,18 +98,18 @@ internal sealed class Diagnosis
 
     public IReadOnlyList<FoundMistake> Mistakes { get; private set; } = [];
 
-    public static Diagnosis Of(IReadOnlyList<ToldNumber> told, ListKey key, LengthUnit unit)
+    public static Diagnosis Of(IReadOnlyList<ToldNumber> told, FigurePool pool, LengthUnit unit)
     {
-        var diagnosis = new Diagnosis(told, key, unit);
+        var diagnosis = new Diagnosis(told, pool, unit);
         diagnosis.Stand();
         diagnosis.Mistakes = diagnosis.Explain();
         return diagnosis;
     }
 
     /// <summary>Every single slip that can be made in the working of these numbers, and what each number becomes by it.</summary>
-    public static IEnumerable<(Slip Slip, IReadOnlyList<double> Values)> Possible(IReadOnlyList<ToldNumber> told, ListKey key, LengthUnit unit)
+    public static IEnumerable<(Slip Slip, IReadOnlyList<double> Values)> Possible(IReadOnlyList<ToldNumber> told, FigurePool pool, LengthUnit unit)
     {
-        var diagnosis = new Diagnosis(told, key, unit);
+        var diagnosis = new Diagnosis(told, pool, unit);
         diagnosis.MakeSlips(all: true);
         foreach (var slip in diagnosis.slips)
         {
@@ -112,9 +119,9 @@ internal sealed class Diagnosis
     }
 
     /// <summary>Values under several slips at once.</summary>
-    public static IReadOnlyList<double> Together(IReadOnlyList<ToldNumber> told, ListKey key, LengthUnit unit, IReadOnlyList<Slip> made)
+    public static IReadOnlyList<double> Together(IReadOnlyList<ToldNumber> told, FigurePool pool, LengthUnit unit, IReadOnlyList<Slip> made)
     {
-        var diagnosis = new Diagnosis(told, key, unit);
+        var diagnosis = new Diagnosis(told, pool, unit);
         diagnosis.trial.Run([.. made.SelectMany(slip => slip.Edits)]);
         return [.. diagnosis.numbers.Select(number => diagnosis.trial[number])];
     }
@@ -124,6 +131,16 @@ internal sealed class Diagnosis
 
     private List<Edit> EditsOf(int number, IReadOnlyList<Slip> made) =>
         [.. made.Count == 0 || made.Any(slip => fromEarlier.Contains((number, slip))) ? earlier[number] : [], .. made.SelectMany(slip => slip.Edits)];
+
+    /// <summary>An explanation as it is told, with every step worked again.</summary>
+    /// <param name="best">The cost of the likeliest one.</param>
+    public Explanation Told(Explained explained, double best) => new(
+        explained.Causes,
+        [
+            .. explained.Slips.SelectMany(made => made.Value.Select(slip => (Number: made.Key, Slip: slip, All: made.Value))).DistinctBy(made => made.Slip)
+                .Select(made => new MadeSlip(made.Slip.Cause, StepOf(made.Slip), ReworkStep(made.Slip, made.Number, made.All) is { } worked && worked != StepOf(made.Slip) ? worked : null)),
+        ],
+        explained.Cost - best < SlipCosts.AboutAsLikely);
 
     /// <summary>The quantity of the step in which a slip happens.</summary>
     public Worked StepOf(Slip slip) => table[slip.Step];
@@ -140,7 +157,7 @@ internal sealed class Diagnosis
         var wrong = new List<int>();
         for (var i = 0; i < told.Count; i++)
         {
-            var isRight = Fits(i, table.Value(numbers[i])) || Math.Abs(table.Unrounded(numbers[i]) - told[i].Told) <= step / 2 + Hair;
+            var isRight = !told[i].IsWrong && (Fits(i, table.Value(numbers[i])) || Math.Abs(table.Unrounded(numbers[i]) - told[i].Told) <= step / 2 + Hair);
             standing[i] = isRight ? Standing.Right : Standing.Wrong;
             if (!isRight)
                 wrong.Add(i);
@@ -209,14 +226,14 @@ internal sealed class Diagnosis
         foreach (var variant in ReadingSlips.Of(value, unit))
         {
             var isHabit = variant.Kind is not (SlipKind.FractionMisread or SlipKind.DigitsTransposed);
-            yield return OfNumber(number, new(variant.Kind, "written", isHabit ? "" : WorkedText.Label(told[number].Right)), variant.Value, variant.Cost);
+            yield return OfNumber(number, new(variant.Kind, Subjects.Written, isHabit ? "" : WorkedText.Label(told[number].Right)), variant.Value, variant.Cost);
         }
 
         foreach (var coarse in unit == LengthUnit.Inch ? (double[])[1 / 16.0, 1 / 8.0] : [1 / 25.4, 5 / 25.4])
         {
             var rounded = WorkedTable.OnStep(value, coarse, StepDirection.Nearest);
             if (coarse > step + Hair && Math.Abs(rounded - value) > Hair)
-                yield return OfNumber(number, new(SlipKind.RoundedCoarsely, "written"), rounded, coarse < 0.1 ? 1.3 : 1.6);
+                yield return OfNumber(number, new(SlipKind.RoundedCoarsely, Subjects.Written), rounded, coarse < 0.1 ? SlipCosts.RoundedToNextFraction : SlipCosts.RoundedCoarsely);
         }
     }
 
@@ -233,7 +250,7 @@ internal sealed class Diagnosis
                 var lost = (table.Value(numbers[i]) - told[i].Told) / kerf;
                 var whole = Math.Round(lost);
                 if (whole is >= 1 and <= 12 && Math.Abs(lost - whole) * kerf <= tolerance[i] + Hair)
-                    yield return OfNumber(i, new(SlipKind.KerfLost, "written"), table.Value(numbers[i]) - whole * kerf, 1.7);
+                    yield return OfNumber(i, new(SlipKind.KerfLost, Subjects.Written), table.Value(numbers[i]) - whole * kerf, SlipCosts.KerfLost);
             }
         }
     }
@@ -299,7 +316,7 @@ internal sealed class Diagnosis
                 continue;
             foreach (var by in over.Select(number => told[number].Told - table.Value(numbers[number])).SelectMany(off => (double[])[off, 2 * off, off / 2, -off]).Distinct().ToList())
             {
-                var slip = new Slip(new(SlipKind.Reckoning, Subjects.Of(named), named.Label, by.ToString("0.#####", CultureInfo.InvariantCulture)), node, [new(node, EditKind.Set, -1, table.Value(node) + by)], 3.2);
+                var slip = new Slip(new(SlipKind.Reckoning, Subjects.Of(named), named.Label, by.ToString("0.#####", CultureInfo.InvariantCulture)), node, [new(node, EditKind.Set, -1, table.Value(node) + by)], SlipCosts.Reckoning);
                 trial.Run(slip.Edits);
                 var explained = over.Where(number => Fits(number, trial[numbers[number]])).ToList();
                 if (explained.Select(number => told[number].Right).Distinct().Count() > 1)
@@ -325,7 +342,7 @@ internal sealed class Diagnosis
                 .Select(some => (some.Covered, Ratio: fits[some.Causes[0]].Cost(some.Covered) / some.Covered.Count))
                 .OrderBy(some => some.Ratio).FirstOrDefault();
             var both = pairs.Select(pair => (Covered: rest.Where(pair.Slips.ContainsKey).ToList(), pair.Cost))
-                .Where(some => some.Covered.Count > 0).Select(some => (some.Covered, Ratio: (some.Cost + 0.5) / some.Covered.Count))
+                .Where(some => some.Covered.Count > 0).Select(some => (some.Covered, Ratio: (some.Cost + SlipCosts.SecondCause) / some.Covered.Count))
                 .OrderBy(some => some.Ratio).FirstOrDefault();
             if (one.Covered is not null && (both.Covered is null || one.Ratio <= both.Ratio))
             {
@@ -490,14 +507,14 @@ internal sealed class Diagnosis
         {
             foreach (var written in Written(number, start + move))
             {
-                if (Fits(number, written.Edits[0].Factor) && slip.Cost + written.Cost <= MostPairCost)
+                if (Fits(number, written.Edits[0].Factor) && slip.Cost + written.Cost <= SlipCosts.MostOfPair)
                     yield return (slip, written);
             }
         }
 
         (Slip, Slip)? Together(Slip one, Slip other)
         {
-            if (one.Cause == other.Cause || one.Cost + other.Cost > MostPairCost || IsOfReading(one.Cause.Kind) && IsOfReading(other.Cause.Kind)
+            if (one.Cause == other.Cause || one.Cost + other.Cost > SlipCosts.MostOfPair || IsOfReading(one.Cause.Kind) && IsOfReading(other.Cause.Kind)
                 || one.Edits.Any(edit => other.Edits.Any(second => Meet(edit, second) || Meet(second, edit))))
                 return null;
             trial.Run([.. before, .. one.Edits, .. other.Edits]);

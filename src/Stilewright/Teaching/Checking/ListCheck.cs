@@ -76,8 +76,6 @@ public sealed record CheckedList(
 /// <summary>Checks a maker's own cut list against the right sizes, and finds which rules were missed.</summary>
 public static class ListCheck
 {
-    private const double AsLikely = 0.3;
-
     private sealed record Asked(MatchedLine Line, ListMeasure Measure, Worked Right, LengthEntry Told)
     {
         public Length Off => Told.Value - Right.Length;
@@ -96,8 +94,9 @@ public static class ListCheck
                 asked.Add(new(line, ListMeasure.Length, line.Item.Length, length));
         }
 
-        var told = asked.Select(each => new ToldNumber(each.Right, each.Line.Item.Leaf, each.Told.Value.Inches.ToDouble(), [.. Own(each.Line, each.Measure, key, others), .. OneSided(each, asked, key)])).ToList();
-        var diagnosis = Diagnosis.Of(told, key, unit);
+        var trims = TrimsOf(asked, key);
+        var told = asked.Select(each => new ToldNumber(each.Right, each.Line.Item.Leaf, each.Told.Value.Inches.ToDouble(), [.. Own(each.Line, each.Measure, key, others), .. OneSided(each, asked, trims)])).ToList();
+        var diagnosis = Diagnosis.Of(told, FigurePool.Of(key, told), unit);
 
         var numbers = new CheckedNumber[asked.Count];
         var slipsOf = diagnosis.Mistakes.Where(mistake => mistake.Explanations.Count > 0)
@@ -119,7 +118,7 @@ public static class ListCheck
         var mistakes = diagnosis.Mistakes.Select(mistake => new Mistake(
             [.. mistake.Numbers.Select(i => numbers[i])],
             [.. Enumerable.Range(0, asked.Count).Where(i => ComesFrom(i, mistake.Numbers)).Select(i => numbers[i])],
-            [.. mistake.Explanations.Select(explained => Told(diagnosis, explained, mistake.Explanations[0].Cost))]))
+            [.. mistake.Explanations.Select(explained => diagnosis.Told(explained, mistake.Explanations[0].Cost))]))
             .OrderByDescending(mistake => mistake.Numbers.Count + mistake.Follow.Count).ToList();
 
         bool ComesFrom(int i, IReadOnlyList<int> some) => diagnosis.From[i].Any(j => some.Contains(j) || ComesFrom(j, some));
@@ -139,8 +138,13 @@ public static class ListCheck
         return new(list, lines, missing, mistakes);
     }
 
+    // The trim allowances of each leaf that has a wrong width.
+    private static Dictionary<string, HashSet<Length>> TrimsOf(IReadOnlyList<Asked> asked, ListKey key) =>
+        asked.Where(each => each.Measure == ListMeasure.Width && !each.Off.IsZero).Select(each => each.Line.Item.Leaf).Distinct().ToDictionary(leaf => leaf, leaf =>
+            key.Pool([leaf]).SelectMany(quantity => quantity.Distinct()).OfType<Given>().Where(given => Subjects.Of(given) == "trim").Select(given => given.Length).ToHashSet());
+
     // Opposite members of one leaf, one over and one short by half the allowance.
-    private static IEnumerable<(Cause, double, double)> OneSided(Asked one, IReadOnlyList<Asked> all, ListKey key)
+    private static IEnumerable<(Cause, double, double)> OneSided(Asked one, IReadOnlyList<Asked> all, Dictionary<string, HashSet<Length>> trims)
     {
         if (one.Measure != ListMeasure.Width || one.Off.IsZero)
             yield break;
@@ -148,9 +152,9 @@ public static class ListCheck
         {
             if (other != one && other.Measure == one.Measure && other.Line.Item is var item && item.Kind == one.Line.Item.Kind && item.Leaf == one.Line.Item.Leaf
                 && item.Kind is ItemKind.Stile or ItemKind.Rail && (one.Off + other.Off).IsZero
-                && key.Pool([item.Leaf]).SelectMany(quantity => quantity.Distinct()).OfType<Given>().Any(given => Subjects.Of(given) == "trim" && given.Length == Length.Abs(one.Off) * 2))
+                && trims[item.Leaf].Contains(Length.Abs(one.Off) * 2))
             {
-                yield return (new(SlipKind.TrimmedOneSide, "trim"), one.Told.Value.Inches.ToDouble(), 1);
+                yield return (new(SlipKind.TrimmedOneSide, "trim"), one.Told.Value.Inches.ToDouble(), SlipCosts.TrimmedOneSide);
                 yield break;
             }
         }
@@ -159,36 +163,28 @@ public static class ListCheck
     private static bool IsAlike(KeyItem one, KeyItem other) =>
         one.Kind == other.Kind && one.Width.Equals(other.Width) && one.Length.Equals(other.Length);
 
-    private static Explanation Told(Diagnosis diagnosis, Explained explained, double best) => new(
-        explained.Causes,
-        [
-            .. explained.Slips.SelectMany(made => made.Value.Select(slip => (Number: made.Key, Slip: slip, All: made.Value))).DistinctBy(made => made.Slip)
-                .Select(made => new MadeSlip(made.Slip.Cause, diagnosis.StepOf(made.Slip), diagnosis.ReworkStep(made.Slip, made.Number, made.All) is { } worked && worked != diagnosis.StepOf(made.Slip) ? worked : null)),
-        ],
-        explained.Cost - best < AsLikely);
-
     // What this number alone may have been taken for.
     private static List<(Cause, double, double)> Own(MatchedLine line, ListMeasure measure, ListKey key, IReadOnlyList<KeyItem>? others)
     {
         List<(Cause, double, double)> own = [];
         Worked Of(PartSize size) => measure == ListMeasure.Width ? size.Width : size.Length;
-        void Add(SlipKind kind, string instead, Worked value, double cost) => own.Add((new(kind, "written", instead), value.Amount.ToDouble(), cost));
+        void Add(SlipKind kind, string instead, Worked value, double cost) => own.Add((new(kind, Subjects.Written, instead), value.Amount.ToDouble(), cost));
         if (line.IsExchanged)
-            Add(SlipKind.Exchanged, "", measure == ListMeasure.Width ? line.Item.Length : line.Item.Width, 0.8);
+            Add(SlipKind.Exchanged, "", measure == ListMeasure.Width ? line.Item.Length : line.Item.Width, SlipCosts.Exchanged);
         if (line.Item.Part is { } part)
         {
             foreach (var stage in Enum.GetValues<CutStage>().Where(stage => stage != key.Stage))
-                Add(SlipKind.AnotherStage, stage.ToString(), Of(ListKey.At(part, stage)), 1.35);
+                Add(SlipKind.AnotherStage, stage.ToString(), Of(ListKey.At(part, stage)), SlipCosts.AnotherStage);
         }
 
         if (key.Earlier?.Items.FirstOrDefault(item => item.Path == line.Item.Path) is { } before)
-            Add(SlipKind.EarlierSize, "", measure == ListMeasure.Width ? before.Width : before.Length, 1.2);
+            Add(SlipKind.EarlierSize, "", measure == ListMeasure.Width ? before.Width : before.Length, SlipCosts.EarlierSize);
 
         // The whole line must be the other part's, or the likeness is chance.
         foreach (var other in key.Items.Concat(others ?? []).Where(other => other.Kind == line.Item.Kind || other.MustBeListed && line.Item.MustBeListed))
         {
             if (IsTold(other.Width, line.Width) && IsTold(other.Length, line.Length) && !IsAlike(other, line.Item))
-                Add(SlipKind.AnotherPart, other.Label, measure == ListMeasure.Width ? other.Width : other.Length, 1.65);
+                Add(SlipKind.AnotherPart, other.Label, measure == ListMeasure.Width ? other.Width : other.Length, SlipCosts.AnotherPart);
         }
 
         return own;

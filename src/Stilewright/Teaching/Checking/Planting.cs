@@ -18,13 +18,13 @@ public static class Planting
 {
     /// <summary>The sizes of the items under each slip that can be made in their working; a slip that changes none of them is among these.</summary>
     public static IEnumerable<PlantedSizes> Of(ListKey key, IReadOnlyList<KeyItem> items, LengthUnit unit) =>
-        Diagnosis.Possible(Told(items), key, unit).Select(made => new PlantedSizes([made.Slip.Cause], Sizes(made.Values)) { Slips = [made.Slip] });
+        Diagnosis.Possible(Told(items), FigurePool.Of(key, Told(items)), unit).Select(made => new PlantedSizes([made.Slip.Cause], Sizes(made.Values)) { Slips = [made.Slip] });
 
     /// <summary>The sizes of the items under two slips at once.</summary>
     public static PlantedSizes Both(ListKey key, IReadOnlyList<KeyItem> items, LengthUnit unit, PlantedSizes one, PlantedSizes other)
     {
         IReadOnlyList<Slip> slips = [.. one.Slips, .. other.Slips];
-        return new([.. one.Causes, .. other.Causes], Sizes(Diagnosis.Together(Told(items), key, unit, slips))) { Slips = slips };
+        return new([.. one.Causes, .. other.Causes], Sizes(Diagnosis.Together(Told(items), FigurePool.Of(key, Told(items)), unit, slips))) { Slips = slips };
     }
 
     private static List<ToldNumber> Told(IReadOnlyList<KeyItem> items) =>

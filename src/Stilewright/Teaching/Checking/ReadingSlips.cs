@@ -36,12 +36,12 @@ internal static class ReadingSlips
     {
         if (inches > 2)
         {
-            variants.Add(new(SlipKind.TapeFromOne, inches - 1, 1.5));
-            variants.Add(new(SlipKind.TapeFromOne, inches + 1, 1.6));
+            variants.Add(new(SlipKind.TapeFromOne, inches - 1, SlipCosts.TapeFromFirstInch));
+            variants.Add(new(SlipKind.TapeFromOne, inches + 1, SlipCosts.TapeFromFirstInchAdded));
         }
 
-        variants.Add(new(SlipKind.UnitExchanged, inches * MillimetresPerInch, 1.9));
-        variants.Add(new(SlipKind.UnitExchanged, inches / MillimetresPerInch, 1.9));
+        variants.Add(new(SlipKind.UnitExchanged, inches * MillimetresPerInch, SlipCosts.UnitExchanged(LengthUnit.Inch)));
+        variants.Add(new(SlipKind.UnitExchanged, inches / MillimetresPerInch, SlipCosts.UnitExchanged(LengthUnit.Inch)));
 
         const int finest = 64;
         var marks = (long)Math.Round(inches * finest);
@@ -49,18 +49,18 @@ internal static class ReadingSlips
             return;
         var (whole, rest) = (marks / finest, (int)(marks % finest));
         foreach (var swapped in Transposed(whole))
-            variants.Add(new(SlipKind.DigitsTransposed, swapped + rest / (double)finest, 2));
+            variants.Add(new(SlipKind.DigitsTransposed, swapped + rest / (double)finest, SlipCosts.DigitsTransposed(LengthUnit.Inch)));
         if (rest == 0)
             return;
         var fraction = new Fraction(rest, finest).Reduce();
         var (n, d) = ((int)fraction.Numerator, (int)fraction.Denominator);
         if (whole > 0)
-            variants.Add(new(SlipKind.FractionDropped, whole, 1.8));
+            variants.Add(new(SlipKind.FractionDropped, whole, SlipCosts.FractionDropped));
         // 8 3/4 keyed or written as 8.34, 8.3 or 8.4.
-        variants.Add(new(SlipKind.FractionAsDecimal, whole + Digits($"{n}{d}"), 1.8));
-        variants.Add(new(SlipKind.FractionAsDecimal, whole + Digits($"{n}"), 2.1));
+        variants.Add(new(SlipKind.FractionAsDecimal, whole + Digits($"{n}{d}"), SlipCosts.FractionAsDecimal));
+        variants.Add(new(SlipKind.FractionAsDecimal, whole + Digits($"{n}"), SlipCosts.NumeratorAsDecimal));
         foreach (var other in Near(n, d))
-            variants.Add(new(SlipKind.FractionMisread, whole + other, 2));
+            variants.Add(new(SlipKind.FractionMisread, whole + other, SlipCosts.FractionMisread));
     }
 
     // The same numerator over the next denominators, and the marks beside it.
@@ -87,26 +87,26 @@ internal static class ReadingSlips
         void Add(SlipKind kind, double value, double cost) => variants.Add(new(kind, value / MillimetresPerInch, cost));
         if (millimetres > 30)
         {
-            Add(SlipKind.TapeFromOne, millimetres - 10, 1.6);
-            Add(SlipKind.TapeFromOne, millimetres + 10, 1.6);
+            Add(SlipKind.TapeFromOne, millimetres - 10, SlipCosts.TapeFromFirstCentimetre);
+            Add(SlipKind.TapeFromOne, millimetres + 10, SlipCosts.TapeFromFirstCentimetre);
         }
 
         if (millimetres > 200)
         {
-            Add(SlipKind.TapeFromOne, millimetres - 100, 1.7);
-            Add(SlipKind.TapeFromOne, millimetres + 100, 1.7);
+            Add(SlipKind.TapeFromOne, millimetres - 100, SlipCosts.TapeFromFirstDecimetre);
+            Add(SlipKind.TapeFromOne, millimetres + 100, SlipCosts.TapeFromFirstDecimetre);
         }
 
-        Add(SlipKind.UnitExchanged, millimetres * MillimetresPerInch, 2);
-        Add(SlipKind.UnitExchanged, millimetres / MillimetresPerInch, 2);
+        Add(SlipKind.UnitExchanged, millimetres * MillimetresPerInch, SlipCosts.UnitExchanged(LengthUnit.Millimetre));
+        Add(SlipKind.UnitExchanged, millimetres / MillimetresPerInch, SlipCosts.UnitExchanged(LengthUnit.Millimetre));
         // Centimetres read as millimetres, or the other way round.
-        Add(SlipKind.UnitExchanged, millimetres * 10, 2);
-        Add(SlipKind.UnitExchanged, millimetres / 10, 2);
+        Add(SlipKind.UnitExchanged, millimetres * 10, SlipCosts.UnitExchanged(LengthUnit.Millimetre));
+        Add(SlipKind.UnitExchanged, millimetres / 10, SlipCosts.UnitExchanged(LengthUnit.Millimetre));
         var whole = (long)Math.Floor(millimetres + 1e-6);
         foreach (var swapped in Transposed(whole))
-            Add(SlipKind.DigitsTransposed, swapped + (millimetres - whole), 1.9);
+            Add(SlipKind.DigitsTransposed, swapped + (millimetres - whole), SlipCosts.DigitsTransposed(LengthUnit.Millimetre));
         if (millimetres - whole > 1e-6)
-            Add(SlipKind.FractionDropped, whole, 1.8);
+            Add(SlipKind.FractionDropped, whole, SlipCosts.FractionDropped);
     }
 
     private static double Digits(string digits) => double.Parse($"0.{digits}", CultureInfo.InvariantCulture);

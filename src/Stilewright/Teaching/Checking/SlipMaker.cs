@@ -79,9 +79,9 @@ internal sealed class SlipMaker
         foreach (var term in own)
             AddLike(term);
         if (table[step] is Named && operations > 1 && table[principal].Dimension == table[step].Dimension && table[principal] is Named or Given)
-            Add(SlipKind.StepLeftOut, subjects[step], step, 1.25, new Edit(step, EditKind.Become, principal));
+            Add(SlipKind.StepLeftOut, subjects[step], step, SlipCosts.StepLeftOut, new Edit(step, EditKind.Become, principal));
         if (own.Where(term => term.Count == 2).ToList() is { Count: > 1 } twos)
-            Add(SlipKind.OneSideOnly, subjects[step], step, 1.6, [.. twos.Select(term => new Edit(term.Join, EditKind.ScaleRight, -1, 0.5))]);
+            Add(SlipKind.OneSideOnly, subjects[step], step, SlipCosts.OneSideOnly, [.. twos.Select(term => new Edit(term.Join, EditKind.ScaleRight, -1, 0.5))]);
 
         // Down the left sides to the first figure; the right sides are terms.
         int Descend(int node)
@@ -126,14 +126,14 @@ internal sealed class SlipMaker
             if (by < 2 || !matters[step])
                 return;
             var isTerm = Subjects.Of(table[node]) is "trim" or "rough";
-            Add(SlipKind.NotDivided, isTerm ? subjects[node] : subjects[step], step, 1.3, new Edit(node, EditKind.NotDivided));
+            Add(SlipKind.NotDivided, isTerm ? subjects[node] : subjects[step], step, SlipCosts.NotDivided, new Edit(node, EditKind.NotDivided));
             if (table[table.Operands(node)[0]] is Sum or Difference)
-                Add(SlipKind.DividedTooEarly, subjects[table.Operands(table.Operands(node)[0])[1]], step, 1.3, new Edit(node, EditKind.DividedEarly));
+                Add(SlipKind.DividedTooEarly, subjects[table.Operands(table.Operands(node)[0])[1]], step, SlipCosts.DividedTooEarly, new Edit(node, EditKind.DividedEarly));
             if (isTerm)
                 return;
-            Add(SlipKind.DividedByAnother, subjects[step], step, 1.8, new Edit(node, EditKind.Scale, -1, by / (by + 1)));
+            Add(SlipKind.DividedByAnother, subjects[step], step, SlipCosts.DividedByOneMore, new Edit(node, EditKind.Scale, -1, by / (by + 1)));
             if (by > 2)
-                Add(SlipKind.DividedByAnother, subjects[step], step, 1.5, new Edit(node, EditKind.Scale, -1, by / (by - 1)));
+                Add(SlipKind.DividedByAnother, subjects[step], step, SlipCosts.DividedByOneLess, new Edit(node, EditKind.Scale, -1, by / (by - 1)));
         }
 
         void AddOthers(int node)
@@ -141,13 +141,13 @@ internal sealed class SlipMaker
             if (!matters[step])
                 return;
             foreach (var other in table.Operands(node).Where(other => Differ(table.Value(other), table.Value(node))).DistinctBy(table.Value))
-                Add(SlipKind.AnotherOfSeveral, subjects[step], step, 1.4, new Edit(node, EditKind.Become, other));
+                Add(SlipKind.AnotherOfSeveral, subjects[step], step, SlipCosts.AnotherOfSeveral, new Edit(node, EditKind.Become, other));
         }
 
         void AddLikeFirst(int join, int node)
         {
             foreach (var other in LikeTo(node))
-                slips.Add(new(new(SlipKind.LikeQuantity, subjects[node], subjects[other]), step, [new(join, EditKind.ReplaceLeft, other)], 1.6));
+                slips.Add(new(new(SlipKind.LikeQuantity, subjects[node], subjects[other]), step, [new(join, EditKind.ReplaceLeft, other)], SlipCosts.LikeQuantity));
         }
     }
 
@@ -156,16 +156,16 @@ internal sealed class SlipMaker
     {
         var subject = group[0].Subject;
         Edit[] All(EditKind kind, double factor = 1) => [.. group.Select(term => new Edit(term.Join, kind, -1, factor))];
-        Add(SlipKind.LeftOut, subject, step, 1, All(EditKind.KeepLeft));
-        slips.Add(new(new(SlipKind.SignTurned, subject, group[0].Adds ? TakenOff : "added"), step, All(EditKind.TurnSign), 1.3));
+        Add(SlipKind.LeftOut, subject, step, SlipCosts.LeftOut, All(EditKind.KeepLeft));
+        slips.Add(new(new(SlipKind.SignTurned, subject, group[0].Adds ? TakenOff : "added"), step, All(EditKind.TurnSign), SlipCosts.SignTurned));
         if (table[group[0].Node] is not Quotient)
-            Add(SlipKind.CountedTwice, subject, step, 1.5, All(EditKind.ScaleRight, 2));
+            Add(SlipKind.CountedTwice, subject, step, SlipCosts.CountedTwice, All(EditKind.ScaleRight, 2));
         if (group.Count > 1)
         {
             foreach (var term in group)
             {
-                Add(SlipKind.CountedOnce, subject, step, 1.15, new Edit(term.Join, EditKind.KeepLeft));
-                Add(SlipKind.OneTooMany, subject, step, 1.8, new Edit(term.Join, EditKind.ScaleRight, -1, 2));
+                Add(SlipKind.CountedOnce, subject, step, SlipCosts.CountedOnce, new Edit(term.Join, EditKind.KeepLeft));
+                Add(SlipKind.OneTooMany, subject, step, SlipCosts.OneTooMany, new Edit(term.Join, EditKind.ScaleRight, -1, 2));
             }
 
             return;
@@ -174,10 +174,10 @@ internal sealed class SlipMaker
         var only = group[0];
         if (only.Count < 2)
             return;
-        Add(SlipKind.CountedOnce, subject, step, 1.15, new Edit(only.Join, EditKind.ScaleRight, -1, 1 / only.Count));
-        Add(SlipKind.OneTooMany, subject, step, 1.8, new Edit(only.Join, EditKind.ScaleRight, -1, (only.Count + 1) / only.Count));
+        Add(SlipKind.CountedOnce, subject, step, SlipCosts.CountedOnce, new Edit(only.Join, EditKind.ScaleRight, -1, 1 / only.Count));
+        Add(SlipKind.OneTooMany, subject, step, SlipCosts.OneTooMany, new Edit(only.Join, EditKind.ScaleRight, -1, (only.Count + 1) / only.Count));
         if (only.Count > 2)
-            Add(SlipKind.OneTooFew, subject, step, 1.5, new Edit(only.Join, EditKind.ScaleRight, -1, (only.Count - 1) / only.Count));
+            Add(SlipKind.OneTooFew, subject, step, SlipCosts.OneTooFew, new Edit(only.Join, EditKind.ScaleRight, -1, (only.Count - 1) / only.Count));
     }
 
     private void AddLike(Term term)
@@ -186,7 +186,7 @@ internal sealed class SlipMaker
         if (table[each] is not (Given or FromTable or Named))
             return;
         foreach (var other in LikeTo(each))
-            slips.Add(new(new(SlipKind.LikeQuantity, term.Subject, subjects[other]), term.Step, [new(term.Join, EditKind.ReplaceRight, other, term.Count)], 1.6));
+            slips.Add(new(new(SlipKind.LikeQuantity, term.Subject, subjects[other]), term.Step, [new(term.Join, EditKind.ReplaceRight, other, term.Count)], SlipCosts.LikeQuantity));
     }
 
     // Quantities of other value that are named alike or stand for the like.
@@ -231,7 +231,7 @@ internal sealed class SlipMaker
         // Nobody reads the cutting step off a tape.
         foreach (var node in quantities.Where(node => matters[node] && subjects[node] != "step"))
         {
-            var deeper = table[node] is Named ? 0.9 : 0.6;
+            var deeper = table[node] is Named ? SlipCosts.CarriedOver : SlipCosts.ReadForWorking;
             foreach (var variant in ReadingSlips.Of(table.Value(node), unit))
                 slips.Add(new(new(variant.Kind, subjects[node], WorkedText.Label(table[node]), variant.Value.ToString("0.#####", CultureInfo.InvariantCulture)), node, [new(node, EditKind.Set, -1, variant.Value)], variant.Cost + deeper));
         }
@@ -244,15 +244,15 @@ internal sealed class SlipMaker
         var present = new HashSet<string>();
         Gather(table[under] is Named ? table.Operands(under)[0] : under);
         // Of like allowances the one on width goes with what is reckoned from the leaf's width.
-        var axis = table[under].Distinct().OfType<Named>().Any(step => step.Key == "leaf/width") ? "width" : "height";
+        var axis = table[under].Distinct().Any(step => KeyOf(step) == "leaf/width") ? "width" : "height";
         var likely = movable.Where(term => !present.Contains(term.Subject))
             .GroupBy(term => (table.Value(term.Node), term.Subject, term.Sign))
             .Select(alike => alike.OrderByDescending(term => WorkedText.Formula(table[term.Node]).Contains(axis, StringComparison.Ordinal)).First());
         foreach (var (node, subject, sign) in likely)
         {
-            var cost = subject == "trim" ? 1.25 : 1.75;
+            var cost = subject == "trim" ? SlipCosts.TrimStrays : SlipCosts.TermStrays;
             yield return new(new(SlipKind.DoesNotBelong, subject), under, [new(number, EditKind.Add, node, sign)], cost);
-            yield return new(new(SlipKind.DoesNotBelong, subject, TakenOff), under, [new(number, EditKind.Add, node, -sign)], cost + 0.45);
+            yield return new(new(SlipKind.DoesNotBelong, subject, TakenOff), under, [new(number, EditKind.Add, node, -sign)], cost + SlipCosts.StrayTakenOff);
         }
 
         void Gather(int node)

@@ -5,6 +5,9 @@ namespace Stilewright.Teaching.Checking;
 /// <summary>What quantities are about, by their keys, so that one rule missed at several places is one cause.</summary>
 public static class Subjects
 {
+    /// <summary>What is about no quantity of the working: a figure that was written down, copied or cut otherwise than it was found.</summary>
+    public const string Written = "written";
+
     private static readonly (string Part, string Subject)[] ByKey =
     [
         ("cutters/cope.length", "groove"), ("cutters/groove.depth", "groove"), ("tenon.length", "tenon"), ("joint.tenon", "tenon"), ("joint.cut-back", "cut-back"),

@@ -21,8 +21,17 @@ public sealed record Drill(DrillSettings Settings, ulong Seed, int Bench, IReadO
     {
         ArgumentNullException.ThrowIfNull(marked);
         return new(ExerciseKind.Drill, Bench, $"drill {DrillWords.Fineness(Settings)}", Settings.Unit, Seed, marked.Count(each => each.IsRight == true), marked.Count,
-            [.. marked.Where(each => each is { IsRight: false, Fault: null }).Select(each => $"{DrillWords.Heading(each.Item.Kind)}: {(each.Slip is { } slip ? slip.Advice : "not right.")}")]);
+            [.. marked.Where(each => each is { IsRight: false, Fault: null }).Select(each => $"{DrillWords.Heading(each.Item.Kind)}: {(each.Slip is { } slip ? slip.Advice : "not right.")}")])
+        {
+            RightFigures = marked.Count(each => each.IsRight == true),
+            AllFigures = marked.Count(each => each.IsRight is not null && each.Fault is null),
+            Shares = Shares(marked),
+        };
     }
+
+    /// <summary>Per kind how many were asked and how many are right.</summary>
+    public static IReadOnlyList<DrillShare> Shares(IEnumerable<MarkedItem> marked) =>
+        [.. marked.GroupBy(each => each.Item.Kind).Select(kind => new DrillShare(kind.Key, kind.Count(), kind.Count(each => each.IsRight == true)))];
 
     /// <summary>Marks one item.</summary>
     public static MarkedItem Mark(DrillItem item, string? text)

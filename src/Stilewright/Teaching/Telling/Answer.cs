@@ -19,7 +19,7 @@ public sealed record LineAnswer(ListLine Line, string What, bool IsRight, IReadO
 /// <param name="Off">How far off, such as "3/4 short".</param>
 public sealed record NumberAnswer(CheckedNumber Number, string Told, string Mark, string? Right, string? Off);
 
-/// <summary>The answer about one mistake.</summary>
+/// <summary>What is told of figures that one explanation accounts for.</summary>
 /// <param name="About">The figures it made wrong.</param>
 /// <param name="Hint">A question that leads to the rule.</param>
 /// <param name="Missed">What was missed, such as "The grooves were left out."</param>
@@ -28,9 +28,12 @@ public sealed record NumberAnswer(CheckedNumber Number, string Told, string Mark
 /// <param name="Work">The maker's arithmetic beside the right one.</param>
 /// <param name="Question">Where several explanations are about as likely: what to ask to tell them apart.</param>
 /// <param name="Following">Figures that are wrong only because of these.</param>
-public sealed record MistakeAnswer(
-    Mistake Mistake, string About, string Hint, string? Missed, string? Rule, IReadOnlyList<string> Formulas,
+public record CauseAnswer(
+    string About, string Hint, string? Missed, string? Rule, IReadOnlyList<string> Formulas,
     IReadOnlyList<WorkAnswer> Work, string? Question, string? Following);
+
+/// <summary>The answer about one mistake of a list.</summary>
+public sealed record MistakeAnswer(Mistake Mistake, CauseAnswer Told) : CauseAnswer(Told);
 
 /// <summary>One step as it was probably worked, and as it should be.</summary>
 public sealed record WorkAnswer(string AsWorked, string Right);

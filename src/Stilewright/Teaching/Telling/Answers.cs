@@ -1,5 +1,6 @@
 using Stilewright.Measure;
 using Stilewright.Teaching.Checking;
+using Stilewright.Teaching.Worksheets;
 
 namespace Stilewright.Teaching.Telling;
 
@@ -80,15 +81,22 @@ public static class Answers
     private static string Off(Length difference, LengthFormat format) =>
         $"{format.Print(Length.Abs(difference))} {(difference.IsNegative ? "short" : "over")}";
 
-    private static MistakeAnswer Tell(Mistake mistake, Telling telling, LengthFormat format)
+    /// <summary>What is told of the mistakes of a worksheet, in the order of its blanks; nothing where only right and wrong are told.</summary>
+    public static IReadOnlyList<CauseAnswer> Of(IReadOnlyList<SheetMistake> mistakes, Telling telling, LengthFormat format) => telling == Telling.RightOrWrong ? []
+        : [.. mistakes.Select(mistake => Tell(mistake.Explanations, [.. mistake.Blanks.Select(each => (each.Working ?? each.Blank.Quantity, each.Text!))],
+            string.Join("; ", mistake.Blanks.Select(each => $"{each.Blank.Id}, {each.Blank.Label}")), null, telling, format))];
+
+    private static MistakeAnswer Tell(Mistake mistake, Telling telling, LengthFormat format) => new(mistake, Tell(
+        mistake.Explanations, [.. mistake.Numbers.Select(number => (number.Right, number.Told.Text))], About(mistake.Numbers),
+        mistake.Follow.Count == 0 ? null : $"{About(mistake.Follow)} {(mistake.Follow.Count == 1 ? "is" : "are")} rightly worked from that and will come right with it.", telling, format));
+
+    private static CauseAnswer Tell(
+        IReadOnlyList<Explanation> explanations, IReadOnlyList<(Worked Right, string Told)> figures, string about, string? following, Telling telling, LengthFormat format)
     {
-        var about = About(mistake.Numbers);
-        var following = mistake.Follow.Count == 0 ? null
-            : $"{About(mistake.Follow)} {(mistake.Follow.Count == 1 ? "is" : "are")} rightly worked from that and will come right with it.";
-        if (mistake.Explanations is not [var first, ..])
+        if (explanations is not [var first, ..])
         {
-            var steps = mistake.Numbers.Select(number => number.Right).Distinct().ToList();
-            return new(mistake, about, "Work it once more from the start, and say each figure and what it is for aloud.",
+            var steps = figures.Select(figure => figure.Right).Distinct().ToList();
+            return new(about, "Work it once more from the start, and say each figure and what it is for aloud.",
                 telling < Telling.Rule ? null : "No single slip that is known makes this figure, nor do two at once.", null,
                 telling < Telling.Rule ? [] : [.. steps.Select(Formula).OfType<string>().Distinct()],
                 telling < Telling.All ? [] : [.. steps.Select(step => new WorkAnswer("", WorkedText.Line(step, format))).Distinct()],
@@ -96,19 +104,19 @@ public static class Answers
         }
 
         var causes = first.Causes.Select(cause => CauseWords.Of(cause, first.Slips)).ToList();
-        var likely = mistake.Explanations.Where(other => other.IsAsLikely).ToList();
-        return new(mistake, about, string.Join(" ", causes.Select(words => words.Hint).Distinct()),
+        var likely = explanations.Where(other => other.IsAsLikely).ToList();
+        return new(about, string.Join(" ", causes.Select(words => words.Hint).Distinct()),
             telling < Telling.Rule ? null : string.Join(" ", causes.Select(words => words.Missed)),
             telling < Telling.Rule ? null : string.Join(" ", causes.Select(words => words.Rule).Distinct()),
-            telling < Telling.Rule ? [] : [.. first.Slips.Where(slip => slip.Cause.Subject != "written").Select(slip => Formula(slip.Right)).OfType<string>().Distinct()],
-            telling < Telling.All ? [] : [.. Work(mistake, first, format)],
+            telling < Telling.Rule ? [] : [.. first.Slips.Where(slip => slip.Cause.Subject != Subjects.Written).Select(slip => Formula(slip.Right)).OfType<string>().Distinct()],
+            telling < Telling.All ? [] : [.. Work(figures, first, format)],
             telling < Telling.Rule || likely.Count < 2 ? null : Question(likely), following);
     }
 
     private static string? Formula(Worked step) =>
         step is Named { Inner.Operands.Count: > 0 } named ? $"{named.Label} = {WorkedText.Formula(named)}" : null;
 
-    private static IEnumerable<WorkAnswer> Work(Mistake mistake, Explanation first, LengthFormat format)
+    private static IEnumerable<WorkAnswer> Work(IReadOnlyList<(Worked Right, string Told)> figures, Explanation first, LengthFormat format)
     {
         var told = first.Slips.Where(slip => slip.AsWorked is not null)
             .Select(slip => new WorkAnswer(WorkedText.Line(slip.AsWorked!, format), WorkedText.Line(slip.Right, format))).Distinct().ToList();
@@ -117,7 +125,7 @@ public static class Answers
         // What was written down wrongly has no step of its own.
         if (first.Slips.Any(slip => slip.AsWorked is null))
         {
-            foreach (var work in mistake.Numbers.Select(number => new WorkAnswer($"{WorkedText.Label(number.Right)} {number.Told.Text}", WorkedText.Line(number.Right, format))).Distinct())
+            foreach (var work in figures.Select(figure => new WorkAnswer($"{WorkedText.Label(figure.Right)} {figure.Told}", WorkedText.Line(figure.Right, format))).Distinct())
                 yield return work;
         }
     }

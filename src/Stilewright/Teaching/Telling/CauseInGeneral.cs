@@ -21,7 +21,7 @@ public sealed record CauseInGeneral(string Missed, string Rule)
             SlipKind.AnotherPart => With("The sizes of another part were written."),
             SlipKind.Reckoning => With($"A slip was made in reckoning {about.Name}, and later figures carried it on."),
             SlipKind.TapeFromOne or SlipKind.FractionMisread or SlipKind.FractionDropped or SlipKind.FractionAsDecimal or SlipKind.DigitsTransposed or SlipKind.UnitExchanged =>
-                OfAny(Told("written")),
+                OfAny(Told(Subjects.Written)),
             _ => Told(subject),
         };
 

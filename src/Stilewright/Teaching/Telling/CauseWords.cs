@@ -16,7 +16,7 @@ internal sealed record CauseWords(string Missed, string Rule, string Hint, strin
     {
         var about = SubjectWords.Of(cause.Subject);
         var were = about.IsPlural ? "were" : "was";
-        var isWritten = cause.Subject == "written";
+        var isWritten = cause.Subject == Subjects.Written;
         // A figure that the step takes, or the one it ends in.
         var figure = isWritten ? "this figure" : $"the {cause.Instead}";
         return cause.Kind switch

@@ -24,10 +24,11 @@ public sealed partial class Worksheet
             {
                 var follows = blank.IsResult ? Follow(line.Expression, inLine) : Follow(blank.Quantity, found);
                 var (marked, written) = Mark(blank, answers.GetValueOrDefault(blank.Id), follows);
-                blanks.Add(marked);
+                blanks.Add(marked with { Written = written, Working = blank.IsResult && follows is not null ? new Named(line.Quantity.Key, line.Quantity.Label, follows) : follows });
                 if (written is not { } amount)
                     continue;
-                var given = new Given(blank.Id, blank.Label, amount, Origin.Typed);
+                // Under its own key, so that it is still known what it is about.
+                var given = new Given(KeyOf(blank.Quantity), WorkedText.Label(blank.Quantity), amount, Origin.Typed);
                 if (!blank.IsResult)
                 {
                     inLine[blank.Quantity] = given;
@@ -42,8 +43,15 @@ public sealed partial class Worksheet
                 blanks.Single(each => each.Blank.IsResult).Earns));
         }
 
-        return new(lines);
+        return new(this, lines);
     }
+
+    internal static string KeyOf(Worked quantity) => quantity switch
+    {
+        Named named => named.Key,
+        Given given => given.Key,
+        _ => WorkedText.Label(quantity),
+    };
 
     private (MarkedBlank Marked, Length? Written) Mark(Blank blank, string? text, Worked? follows)
     {
