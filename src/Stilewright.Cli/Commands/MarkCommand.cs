@@ -36,6 +36,10 @@ internal sealed class MarkCommand(Screen screen, TimeProvider clock) : Command<M
         [Description("The unit of the list's bare numbers: in or mm; that of the project when absent.")]
         public string? Unit { get; init; }
 
+        [CommandOption("--earlier <FILE>")]
+        [Description("An earlier file of the same course: figures that were right by it are told as such, as where an opening was measured again since.")]
+        public string? Earlier { get; init; }
+
         [CommandOption("--tell <HOW-MUCH>")]
         [Description("right-or-wrong tells no size and no reason; hint asks a question; rule says what was missed; all shows the right sizes and the working. right-or-wrong when absent.")]
         public string Tell { get; init; } = "right-or-wrong";
@@ -127,7 +131,9 @@ internal sealed class MarkCommand(Screen screen, TimeProvider clock) : Command<M
 
         var unit = settings.Unit switch { "in" => LengthUnit.Inch, "mm" => LengthUnit.Millimetre, _ => project.Project.Unit ?? breakdown.Course.Unit };
         var read = Open(settings.List, unit, settings.CutStage);
-        var key = settings.Leaf is null ? ListKey.Of(project, read.List.Stage) : ListKey.Of(project, leaves[0], read.List.Stage);
+        var only = settings.Leaf is null ? null : leaves[0];
+        var earlier = settings.Earlier is null ? null : EarlierKey(settings.Earlier, breakdown, project, only, read.List.Stage);
+        var key = only is null ? ListKey.Of(project, read.List.Stage, earlier) : ListKey.Of(project, only, read.List.Stage, earlier);
         RefuseUnknownLeaves(settings.List, read.List, key);
         var found = ListCheck.Check(read.List, key, read.Unit, key.OthersOf(breakdown));
         var format = settings.FormatFor(breakdown, projects);
@@ -148,6 +154,19 @@ internal sealed class MarkCommand(Screen screen, TimeProvider clock) : Command<M
         else
             PageWriter.Write(MarkPage.Of(breakdown, marked, format), screen);
         return found.IsRight ? ExitCode.Good : ExitCode.ListWrong;
+    }
+
+    private static ListKey EarlierKey(string path, Breakdown now, ProjectBreakdown project, SizedLeaf? leaf, CutStage stage)
+    {
+        var then = CourseFile.Open(path);
+        if (then.Course.Id != now.Course.Id)
+            throw new RefusalException(ExitCode.FileFailed, $"{path} is the course {then.Course.Id}, not {now.Course.Id}: name an earlier file of the same course.");
+        if (then.Projects.FirstOrDefault(each => each.Project.Id == project.Project.Id) is not { } before)
+            throw new RefusalException(ExitCode.FileFailed, $"{path} has no project {project.Project.Id}, so no size of the list can be from it.");
+        if (leaf is null)
+            return ListKey.Of(before, stage);
+        return before.Fronts.SelectMany(front => front.Leaves).FirstOrDefault(each => each.Path == leaf.Path) is { } same ? ListKey.Of(before, same, stage)
+            : throw new RefusalException(ExitCode.FileFailed, $"{path} has no leaf {leaf.Path}, so no size of the list can be from it.");
     }
 
     private void WriteDrawing(string path, Scene? scene, bool replace)

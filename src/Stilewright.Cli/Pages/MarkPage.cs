@@ -63,6 +63,12 @@ internal static class MarkPage
     private static void AddMistake(Page page, MistakeAnswer mistake, string heading)
     {
         page.Heading($"{heading}: {mistake.About}");
+        AddCause(page, mistake);
+    }
+
+    /// <summary>What is told of wrong figures that one explanation accounts for.</summary>
+    internal static void AddCause(Page page, CauseAnswer mistake)
+    {
         void Add(string? text)
         {
             if (!string.IsNullOrEmpty(text))

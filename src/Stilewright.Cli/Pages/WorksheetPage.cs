@@ -1,6 +1,7 @@
 using System.Globalization;
 using Stilewright.Cli.Layout;
 using Stilewright.Measure;
+using Stilewright.Teaching.Telling;
 using Stilewright.Teaching.Worksheets;
 using Stilewright.Wording;
 
@@ -59,6 +60,11 @@ internal static class WorksheetPage
                 _ => "not answered",
             },
         ]));
+        foreach (var cause in Answers.Of(marked.Mistakes, Telling.All, sheet.Format))
+        {
+            page.Heading(cause.About);
+            MarkPage.AddCause(page, cause);
+        }
     }
 
     private static string Words(LinePiece piece, LengthFormat format) => piece switch

@@ -18,8 +18,8 @@ public sealed class AttemptAccess
     public static AttemptAccess Of(ClaimsPrincipal user) => new(Asker.IdOf(user), Asker.IsAtThisComputer(user));
 
     /// <summary>Those of the maker who asks, the instructor too.</summary>
-    internal IQueryable<StoredAttempt> Own(IQueryable<StoredAttempt> attempts) => attempts.Where(attempt => attempt.AuthorId == makerId);
+    internal IQueryable<T> Own<T>(IQueryable<T> results) where T : class, IStoredResult => results.Where(result => result.AuthorId == makerId);
 
     /// <summary>Those of everyone, for the instructor; of the maker who asks, for a maker.</summary>
-    internal IQueryable<StoredAttempt> Seen(IQueryable<StoredAttempt> attempts) => IsInstructor ? attempts : Own(attempts);
+    internal IQueryable<T> Seen<T>(IQueryable<T> results) where T : class, IStoredResult => IsInstructor ? results : Own(results);
 }

@@ -1,6 +1,9 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using Stilewright.Measure;
+using Stilewright.Teaching;
 using Stilewright.Teaching.Checking;
+using Stilewright.Teaching.Drills;
 using Stilewright.Teaching.Telling;
 
 namespace Stilewright.Web.Storage;
@@ -14,6 +17,7 @@ public sealed class StoreContext(DbContextOptions<StoreContext> options) : DbCon
     public DbSet<StoredMaker> Makers => Set<StoredMaker>();
     public DbSet<StoredHandOut> HandOuts => Set<StoredHandOut>();
     public DbSet<StoredAttempt> Attempts => Set<StoredAttempt>();
+    public DbSet<StoredExercise> Exercises => Set<StoredExercise>();
     public DbSet<StoredTelling> Tellings => Set<StoredTelling>();
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
@@ -23,6 +27,9 @@ public sealed class StoreContext(DbContextOptions<StoreContext> options) : DbCon
         configurationBuilder.Properties<RevisionCause>().HaveConversion<string>().HaveMaxLength(16);
         configurationBuilder.Properties<CutStage>().HaveConversion<string>().HaveMaxLength(16);
         configurationBuilder.Properties<SlipKind>().HaveConversion<string>().HaveMaxLength(24);
+        configurationBuilder.Properties<ExerciseKind>().HaveConversion<string>().HaveMaxLength(16);
+        configurationBuilder.Properties<DrillKind>().HaveConversion<string>().HaveMaxLength(24);
+        configurationBuilder.Properties<LengthUnit>().HaveConversion<string>().HaveMaxLength(16);
         configurationBuilder.Properties<Telling>().HaveConversion<string>().HaveMaxLength(16);
     }
 
@@ -33,6 +40,7 @@ public sealed class StoreContext(DbContextOptions<StoreContext> options) : DbCon
         modelBuilder.ApplyConfiguration(new MakerMapping());
         modelBuilder.ApplyConfiguration(new HandOutMapping());
         modelBuilder.ApplyConfiguration(new AttemptMapping());
+        modelBuilder.ApplyConfiguration(new ExerciseMapping());
         modelBuilder.ApplyConfiguration(new TellingMapping());
     }
 
@@ -98,6 +106,31 @@ public sealed class StoreContext(DbContextOptions<StoreContext> options) : DbCon
                 cause.ToTable("attempt_causes").HasKey(each => each.Key);
                 cause.WithOwner().HasForeignKey("AttemptKey");
                 cause.Property(each => each.Subject).HasMaxLength(80);
+            });
+        }
+    }
+
+    private sealed class ExerciseMapping : IEntityTypeConfiguration<StoredExercise>
+    {
+        public void Configure(EntityTypeBuilder<StoredExercise> exercise)
+        {
+            exercise.ToTable("exercises").HasKey(each => each.Key);
+            exercise.Property(each => each.AuthorId).HasMaxLength(40);
+            exercise.Property(each => each.Sheet).HasMaxLength(400);
+            exercise.Property(each => each.Level).HasMaxLength(200);
+            exercise.HasIndex(each => new { each.CourseKey, each.AuthorId, each.Sheet }).IsUnique();
+            exercise.HasOne<StoredDocument>().WithMany().HasForeignKey(each => each.CourseKey).OnDelete(DeleteBehavior.Restrict);
+            exercise.HasOne<StoredMaker>().WithMany().HasForeignKey(each => each.AuthorId).OnDelete(DeleteBehavior.Restrict);
+            exercise.OwnsMany(each => each.Causes, cause =>
+            {
+                cause.ToTable("exercise_causes").HasKey(each => each.Key);
+                cause.WithOwner().HasForeignKey("ExerciseKey");
+                cause.Property(each => each.Subject).HasMaxLength(80);
+            });
+            exercise.OwnsMany(each => each.Shares, share =>
+            {
+                share.ToTable("exercise_shares").HasKey(each => each.Key);
+                share.WithOwner().HasForeignKey("ExerciseKey");
             });
         }
     }

@@ -3,7 +3,7 @@ using Stilewright.Teaching.Checking;
 namespace Stilewright.Web.Storage;
 
 /// <summary>One check of a maker's own list. Neither the list nor any size of it is kept.</summary>
-public sealed class StoredAttempt
+public sealed class StoredAttempt : IStoredResult
 {
     public long Key { get; init; }
     public required long CourseKey { get; init; }
@@ -29,11 +29,14 @@ public sealed class StoredAttempt
     /// <summary>Whether all was right and nothing missing.</summary>
     public required bool IsRight { get; init; }
 
+    /// <summary>Mistakes that no known slip explains.</summary>
+    public required int Unexplained { get; init; }
+
     /// <summary>What was missed, each once.</summary>
     public List<StoredCause> Causes { get; init; } = [];
 }
 
-/// <summary>One thing that a list missed.</summary>
+/// <summary>One thing that a list or worksheet missed.</summary>
 public sealed class StoredCause
 {
     public long Key { get; init; }

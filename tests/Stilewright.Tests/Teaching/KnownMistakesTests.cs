@@ -155,4 +155,17 @@ public class KnownMistakesTests
         var lines = before.Items.Where(item => item.Part is not null).Select((item, i) => new ListLine(i + 1, item.Name, 1, Entry(item.Width.Length), Entry(item.Length.Length))).ToList();
         IsFirst(ListCheck.Check(new(CutStage.Finished, lines), key, LengthUnit.Inch).Mistakes, SlipKind.EarlierSize, "written");
     }
+
+    [Theory]
+    [InlineData(1000, false)]
+    [InlineData(1001, true)]
+    public void A_list_of_more_pieces_than_are_matched_says_so(int pieces, bool isCutOff)
+    {
+        var key = ListKey.Of(Project(Single()), CutStage.Finished);
+        var rail = key.Items.First(item => item.Kind == ItemKind.Rail);
+        var lines = Enumerable.Range(1, pieces).Select(number => new ListLine(number, "rail", 1, Entry(rail.Width.Length), Entry(rail.Length.Length))).ToList();
+        var found = ListCheck.Check(new(CutStage.Finished, lines), key, LengthUnit.Inch);
+        Assert.Equal(isCutOff, found.IsCutOff);
+        Assert.Equal(isCutOff, Stilewright.Teaching.Telling.Answers.Of(found, Stilewright.Teaching.Telling.Telling.RightOrWrong, LengthFormat.InchesTo32).Summary.Contains("more than 1,000 pieces", StringComparison.Ordinal));
+    }
 }

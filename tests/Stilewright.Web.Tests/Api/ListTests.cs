@@ -57,7 +57,7 @@ public sealed class ListTests
         // The three checks that were answered are kept, and the instructor's table tells of them.
         using var table = await client.GetAsync(At($"/api/courses/{course.Course.Id}/class.csv"));
         Assert.Equal(HttpStatusCode.OK, table.StatusCode);
-        Assert.Contains("all,all,2,,,,1,The grooves were left out.", await table.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.Contains("rule,all,all,2,,,,1,The grooves were left out.", await table.Content.ReadAsStringAsync(), StringComparison.Ordinal);
 
         async Task<(HttpStatusCode, JsonNode)> SendAsync(string path)
         {

@@ -1,5 +1,7 @@
 using System.Security.Claims;
+using Stilewright.Teaching;
 using Stilewright.Teaching.Checking;
+using Stilewright.Teaching.Drills;
 using Stilewright.Teaching.Telling;
 using Stilewright.Web.Desk;
 using Stilewright.Web.Makers;
@@ -56,6 +58,57 @@ public sealed class AttemptBookTests
         var kept = Assert.Single(await book.OwnAsync(Of(OpenStore.Mine), course));
         Assert.Equal((1, course.Projects[0].Worked.Fronts.First().Leaves[0].Label, CutStage.IntoClamps, 0, 1, false), (kept.Bench, kept.Leaf, kept.Stage, kept.RightFigures, kept.AllFigures, kept.IsRight));
         Assert.Equal(course.Projects[0].Project.Id, kept.ProjectId);
+    }
+
+    private static ExerciseResult Sheet(int right) => new(ExerciseKind.Worksheet, 3, "level 3: A pair", Measure.LengthUnit.Millimetre, 7, right, 10, [])
+    {
+        LevelNumber = 3, RightFigures = right, AllFigures = 8, Causes = [new(SlipKind.LeftOut, "groove")], Unexplained = 1,
+    };
+
+    private static ExerciseResult Drilled(int right) => new(ExerciseKind.Drill, 3, "drill to 1/16 in", Measure.LengthUnit.Inch, 7, right, 4, []) { Shares = [new(DrillKind.Halve, 4, right)] };
+
+    [Fact]
+    public async Task Of_a_sheet_the_first_marking_counts_and_each_maker_sees_own_ones()
+    {
+        await using var store = await OpenStore.MakeAsync();
+        var course = await store.AddAsync(Courses.Measured());
+        var book = store.Attempts;
+        var told = 0;
+        book.Changed += _ => told++;
+        await book.RecordAsync(course, "worksheet/3?level=3", OpenStore.Mine, Sheet(6));
+        await book.RecordAsync(course, "worksheet/3?level=3", OpenStore.Mine, Sheet(10));
+        await book.RecordAsync(course, "worksheet/3?level=3", OpenStore.Theirs, Sheet(8));
+        await book.RecordAsync(course, "drill/3?seed=7", OpenStore.Theirs, Drilled(1));
+        await book.RecordAsync(course, "drill/3?seed=7", OpenStore.Theirs, Drilled(4));
+        Assert.Equal(3, told);
+
+        var own = Assert.Single(await book.OwnExercisesAsync(Of(OpenStore.Mine), course));
+        Assert.Equal((ExerciseKind.Worksheet, "level 3: A pair", 3, 3, 6, 10, 6, 8, 1), (own.Kind, own.Level, own.LevelNumber, own.Bench, own.Earned, own.Marks, own.RightFigures, own.AllFigures, own.Unexplained));
+        Assert.Equal((SlipKind.LeftOut, "groove"), (Assert.Single(own.Causes).Kind, own.Causes[0].Subject));
+        Assert.Equal(2, (await book.OwnExercisesAsync(Of(OpenStore.Theirs), course)).Count);
+        Assert.Empty(await book.OwnExercisesAsync(Of("instructor", isHere: true), course));
+
+        Assert.Equal(OpenStore.Mine, Assert.Single(await book.SeenAsync(Of(OpenStore.Mine), course)).Maker);
+        Assert.Empty(await book.SeenDrillsAsync(Of(OpenStore.Mine), course));
+        Assert.Empty((await book.ReckonAsync(Of(OpenStore.Mine), course, Measure.LengthUnit.Inch)).Drills);
+        var found = await book.ReckonAsync(Of("instructor", isHere: true), course, Measure.LengthUnit.Inch);
+        Assert.Equal((2, 2, 2), (Assert.Single(found.Rules).Makers, found.Rules[0].Worksheets, found.NotExplained!.Makers));
+        Assert.Equal((DrillKind.Halve, 4, 1), (Assert.Single(found.Drills).Kind, found.Drills[0].Asked, found.Drills[0].Right));
+        Assert.Equal((2, 1), (found.Weeks[^1].Worksheets, found.Weeks[^1].Drills));
+
+        var other = await store.AddAsync(Courses.WithBenches(1));
+        Assert.Empty(await book.OwnExercisesAsync(Of(OpenStore.Mine), other));
+        Assert.Empty(await book.SeenDrillsAsync(Of("instructor", isHere: true), other));
+    }
+
+    [Fact]
+    public async Task What_nothing_explains_is_counted()
+    {
+        await using var store = await OpenStore.MakeAsync();
+        var (book, course) = await FilledAsync(store);
+        // A rail an inch long comes from no slip.
+        Assert.Equal(1, Assert.Single(await book.OwnAsync(Of(OpenStore.Mine), course)).Unexplained);
+        Assert.Equal(2, (await book.ReckonAsync(Of("instructor", isHere: true), course, Measure.LengthUnit.Inch)).NotExplained!.Makers);
     }
 
     [Fact]

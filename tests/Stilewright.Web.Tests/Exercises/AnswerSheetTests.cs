@@ -1,11 +1,16 @@
 using System.Globalization;
 using System.Net;
+using System.Security.Claims;
 using System.Text.RegularExpressions;
 using Bunit;
+using Bunit.TestDoubles;
+using Microsoft.Extensions.DependencyInjection;
 using Stilewright.Measure;
+using Stilewright.Teaching.Telling;
 using Stilewright.Teaching.Worksheets;
 using Stilewright.Web.Features.Worksheets;
 using Stilewright.Web.Fields;
+using Stilewright.Web.Makers;
 using Stilewright.Web.Tests.Running;
 
 namespace Stilewright.Web.Tests.Exercises;
@@ -22,7 +27,7 @@ public sealed partial class AnswerSheetTests
         var seen = 0;
         foreach (var (level, seed) in Enumerable.Range(1, 6).SelectMany(level => new ulong?[] { 3, null }, (level, seed) => (level, seed)))
         {
-            await using var page = new BunitContext();
+            await using var page = PageOf(store);
             var order = new WorksheetOrder(unit, level, seed);
             var sheet = Assert.IsType<Wording.Found<Worksheet>.There>(order.Sheet(course, 1)).Thing;
             string[] told = [.. sheet.Givens.Select(given => WorkedText.Figure(given.Quantity, sheet.Format))];
@@ -60,7 +65,7 @@ public sealed partial class AnswerSheetTests
     public async Task One_slip_costs_one_mark_and_what_follows_earns_its_own()
     {
         await using var store = await OpenStore.MakeAsync();
-        await using var page = new BunitContext();
+        await using var page = PageOf(store);
         var course = await store.AddAsync(Courses.Measured());
         var order = new WorksheetOrder(LengthUnit.Inch, 1, 7);
         var sheet = Assert.IsType<Wording.Found<Worksheet>.There>(order.Sheet(course, 2)).Thing;
@@ -90,7 +95,7 @@ public sealed partial class AnswerSheetTests
     public async Task A_bench_that_is_not_there_is_told_with_a_way_on()
     {
         await using var store = await OpenStore.MakeAsync();
-        await using var page = new BunitContext();
+        await using var page = PageOf(store);
         var course = await store.AddAsync(Courses.Measured(null, null));
         foreach (var bench in new[] { 1, 7 })
         {
@@ -100,6 +105,60 @@ public sealed partial class AnswerSheetTests
         }
 
         Assert.Contains("from 1 to 999", page.Render<AnswerSheet>(set => set.Add(it => it.Course, course).Add(it => it.Bench, 5000).Add(it => it.Order, new(LengthUnit.Inch, 1, 3))).Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_is_behind_a_wrong_figure_is_told_as_far_as_the_course_tells_and_the_first_marking_is_kept()
+    {
+        await using var store = await OpenStore.MakeAsync();
+        var course = await store.AddAsync(Courses.Measured());
+        var order = new WorksheetOrder(LengthUnit.Inch, 1, 7);
+        var sheet = Assert.IsType<Wording.Found<Worksheet>.There>(order.Sheet(course, 2)).Thing;
+        var rail = sheet.Blanks.Single(blank => blank.Label == "rail length");
+        var groove = sheet.Givens.Single(given => given.Quantity is Given { Key: var key } && key.Contains("cope.length", StringComparison.Ordinal)).Quantity.Length;
+        var instructor = AttemptAccess.Of(Here("instructor"));
+        foreach (var (most, says, hides) in new (Telling, string?, string)[]
+        {
+            (Telling.RightOrWrong, null, "groove"), (Telling.Hint, "can no longer be seen", "were left out"), (Telling.Rule, "The grooves were left out.", "as you probably worked"), (Telling.All, "as you probably worked", "no slip"),
+        })
+        {
+            await store.Attempts.SetMostToldAsync(instructor, course, most);
+            await using var page = PageOf(store);
+            var shown = page.Render<AnswerSheet>(set => set.Add(it => it.Course, course).Add(it => it.Bench, 2).Add(it => it.Order, order));
+            // A touch of the button before anything is written is no marking.
+            await shown.Find("button.main:not(.key)").ClickAsync(new());
+            foreach (var blank in sheet.Blanks)
+                await Field(shown, blank.Id).TriggerEventAsync("ontyped", new FieldEventArgs { Text = sheet.Format.Print(blank == rail ? rail.Quantity.Length - groove * 2 : blank.Quantity.Length), BasedOn = "" });
+            await shown.Find("button.main:not(.key)").ClickAsync(new());
+            var told = shown.Find(".result").TextContent;
+            if (says is null)
+                Assert.Empty(shown.FindAll(".mistake"));
+            else
+                Assert.Contains(says, told, StringComparison.Ordinal);
+            Assert.DoesNotContain(hides, told, StringComparison.Ordinal);
+            await Field(shown, rail.Id).TriggerEventAsync("ontyped", new FieldEventArgs { Text = sheet.Format.Print(rail.Quantity.Length), BasedOn = "" });
+            await shown.Find("button.main:not(.key)").ClickAsync(new());
+            Assert.Empty(shown.FindAll(".mistake"));
+            var kept = Assert.Single(await store.Attempts.OwnExercisesAsync(AttemptAccess.Of(Here(OpenStore.Mine)), course));
+            Assert.Equal((2, 1, sheet.Marks - 1, sheet.Marks), (kept.Bench, kept.LevelNumber, kept.Earned, kept.Marks));
+            Assert.Equal("groove", Assert.Single(kept.Causes).Subject);
+        }
+    }
+
+    private static ClaimsPrincipal Here(string maker)
+    {
+        var user = new ClaimsPrincipal(new ClaimsIdentity([new(ClaimTypes.NameIdentifier, maker)], "test"));
+        Asker.MarkAtThisComputer(user);
+        return user;
+    }
+
+    internal static BunitContext PageOf(OpenStore store)
+    {
+        var page = new BunitContext();
+        page.Services.AddSingleton(store.Attempts);
+        page.Services.AddScoped<Asker>();
+        page.AddAuthorization().SetAuthorized("A").SetClaims(new Claim(ClaimTypes.NameIdentifier, OpenStore.Mine));
+        return page;
     }
 
     private static AngleSharp.Dom.IElement Field(IRenderedComponent<AnswerSheet> shown, string id) =>

@@ -39,7 +39,7 @@ public sealed class DrillRunTests
 
         Assert.True(run.IsFinished);
         Assert.Null(run.Asked);
-        Assert.Equal([(DrillKind.Halve, 2, 1), (DrillKind.Add, 1, 1)], run.Kinds);
+        Assert.Equal([(DrillKind.Halve, 2, 1), (DrillKind.Add, 1, 1)], Drill.Shares(run.Marked).Select(share => (share.Kind, share.Asked, share.Right)));
         run.Advance();
         Assert.Equal(4, run.At);
     }

@@ -8,7 +8,6 @@ using Stilewright.Documents.Lists;
 using Stilewright.Doors;
 using Stilewright.Measure;
 using Stilewright.Teaching.Checking;
-using Stilewright.Teaching.ClassView;
 using Stilewright.Teaching.Telling;
 using Stilewright.Web.Desk;
 using Stilewright.Web.Features.CheckList;
@@ -23,7 +22,7 @@ internal static class ListApi
     {
         courses.MapPost("{id}/benches/{bench}/check", CheckAsync).WritesList().WithTags("Lists").WithSummary("Checks a maker's own cut list")
             .WithDescription("The list is JSON (format stilewright/makers-list) or comma-separated values. It is kept as one check of the maker who asks. No more is told than the course tells.");
-        courses.MapGet("{id}/class.csv", ClassAsync).WithTags("Lists").WithSummary("What the class misses, by week and bench")
+        courses.MapGet("{id}/class.csv", ClassAsync).WithTags("Lists").WithSummary("What the class misses in lists and worksheets, by week and bench, and how its drills go")
             .WithDescription("For the instructor: only at the computer that Stilewright runs on.").Gives("text/csv");
     }
 
@@ -33,7 +32,7 @@ internal static class ListApi
         [FromQuery(Name = "stage"), Description("What the sizes are: finished, clamps or rough; as the list says, or finished, when absent.")] string? stage,
         [FromQuery(Name = "unit"), Description("in or mm: of bare numbers in comma-separated values, and of the answer; absent, the unit the project is written in.")] string? unit,
         [FromQuery(Name = "tell"), Description("right-or-wrong, hint, rule or all, as far as the course tells it; right-or-wrong when absent.")] string? tell,
-        HttpRequest request, Workshop workshop, AttemptBook attempts, ClaimsPrincipal user, CancellationToken stop)
+        HttpRequest request, Workshop workshop, AttemptBook attempts, TimeProvider clock, ClaimsPrincipal user, CancellationToken stop)
     {
         var query = new QueryReader();
         var number = query.Whole("bench", bench, 0, 1, 999);
@@ -73,7 +72,7 @@ internal static class ListApi
                         FormattableString.Invariant($"line {line.Number}"), "there is no such leaf", $"name one of {string.Join(", ", key.Items.Select(item => item.Leaf).Distinct())}"))]);
                 }
 
-                var found = Checked.Of(course, project, only, list, key);
+                var found = await Checked.OfAsync(workshop, clock, course, project, only, list, key, stop);
                 await attempts.RecordAsync(course, project, only?.Label, Asker.IdOf(user), found.Found, stop);
                 return TypedResults.Ok(CheckAnswer.Of(found.Found, list, Answers.Of(found.Found, telling, format)));
             case DocumentResult<ReadList>.Refused(var errors):
@@ -91,7 +90,7 @@ internal static class ListApi
             return new OnlyInstructor();
         if (await workshop.OpenAsync(id, stop) is not { } course)
             return Missing.Course;
-        var found = ClassReckoning.Of(await attempts.SeenAsync(access, course, stop), attempts.Today, course.Course.Unit);
+        var found = await attempts.ReckonAsync(access, course, course.Course.Unit, stop);
         // With the mark by which spreadsheets know UTF-8.
         return TypedResults.File(Encoding.UTF8.GetPreamble().Concat(Encoding.UTF8.GetBytes(ClassCsv.Of(found))).ToArray(), "text/csv; charset=utf-8", $"{course.Course.Id}-class.csv");
     }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Stilewright.Documents.Lists;
 using Stilewright.Doors;
 using Stilewright.Teaching.Checking;
@@ -17,8 +18,35 @@ internal sealed record Checked(OpenProject Project, SizedLeaf? Leaf, ProjectBrea
         return (key, key.StrayLines(list));
     }
 
-    public static Checked Of(OpenCourse course, OpenProject project, SizedLeaf? leaf, ReadList list, ListKey key) =>
-        new(project, leaf, project.Worked, ListCheck.Check(list.List, key, list.Unit, key.OthersOf(course.Whole)));
+    // So many revisions back an earlier size is looked for; a class seldom saves a bench more often in an evening. Common practice, no source.
+    private const int MostRevisions = 20;
+
+    /// <summary>Checks the list; where it is not right, against earlier revisions of the project too, the newest first, until one explains a figure.</summary>
+    public static async Task<Checked> OfAsync(Workshop workshop, TimeProvider clock, OpenCourse course, OpenProject project, SizedLeaf? leaf, ReadList list, ListKey key, CancellationToken stop = default)
+    {
+        var others = key.OthersOf(course.Whole);
+        var found = new Checked(project, leaf, project.Worked, ListCheck.Check(list.List, key, list.Unit, others));
+        if (found.Found.Numbers.All(number => number.Standing != NumberStanding.Wrong))
+            return found;
+        var revisions = (await workshop.RevisionsAsync(project.Key, MostRevisions + 1, stop)).OrderByDescending(each => each.Number).ToList();
+        foreach (var (revision, next) in revisions.Skip(1).Zip(revisions))
+        {
+            if (await workshop.AtRevisionAsync(course, project.Key, revision.Number, stop) is not { Breakdown.Projects: [var then, ..] }
+                || KeyOf(then, leaf, list.List) is not { } earlier || !ListKey.Explains(earlier, found.Found))
+            {
+                continue;
+            }
+
+            var on = TimeZoneInfo.ConvertTimeFromUtc(next.MadeAt, clock.LocalTimeZone).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+            var both = leaf is null ? ListKey.Of(project.Worked, list.List.Stage, earlier, $"on {on}") : ListKey.Of(project.Worked, leaf, list.List.Stage, earlier, $"on {on}");
+            return found with { Found = ListCheck.Check(list.List, both, list.Unit, others) };
+        }
+
+        return found;
+    }
+
+    private static ListKey? KeyOf(ProjectBreakdown then, SizedLeaf? leaf, MakersList list) => leaf is null ? ListKey.Of(then, list.Stage)
+        : then.Fronts.SelectMany(front => front.Leaves).FirstOrDefault(each => each.Path == leaf.Path) is { } same ? ListKey.Of(then, same, list.Stage) : null;
 
     /// <summary>How each part that the list is about stands in it, by its path.</summary>
     public IReadOnlyDictionary<string, PartMark> Marks

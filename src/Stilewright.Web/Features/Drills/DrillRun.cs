@@ -66,8 +66,4 @@ public sealed class DrillRun(Drill drill, bool isOneByOne)
 
     /// <summary>All items as they were marked, in their order.</summary>
     public IReadOnlyList<MarkedItem> Marked => [.. Drill.Items.Select(item => marked.GetValueOrDefault(item.Number) ?? new(item, null, null))];
-
-    /// <summary>Per kind how many were asked and how many are right.</summary>
-    public IReadOnlyList<(DrillKind Kind, int Asked, int Right)> Kinds =>
-        [.. Marked.GroupBy(each => each.Item.Kind).Select(group => (group.Key, group.Count(), group.Count(each => each.IsRight == true)))];
 }

@@ -60,6 +60,9 @@ namespace Stilewright.Web.Storage.Migrations
                         .HasMaxLength(16)
                         .HasColumnType("TEXT");
 
+                    b.Property<int>("Unexplained")
+                        .HasColumnType("INTEGER");
+
                     b.HasKey("Key");
 
                     b.HasIndex("AuthorId");
@@ -106,6 +109,74 @@ namespace Stilewright.Web.Storage.Migrations
                         .IsUnique();
 
                     b.ToTable("documents", (string)null);
+                });
+
+            modelBuilder.Entity("Stilewright.Web.Storage.StoredExercise", b =>
+                {
+                    b.Property<long>("Key")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("AllFigures")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("AuthorId")
+                        .IsRequired()
+                        .HasMaxLength(40)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Bench")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("CourseKey")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Earned")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(16)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Level")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("LevelNumber")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Marks")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("RightFigures")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Sheet")
+                        .IsRequired()
+                        .HasMaxLength(400)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Unexplained")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Unit")
+                        .IsRequired()
+                        .HasMaxLength(16)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Key");
+
+                    b.HasIndex("AuthorId");
+
+                    b.HasIndex("CourseKey", "AuthorId", "Sheet")
+                        .IsUnique();
+
+                    b.ToTable("exercises", (string)null);
                 });
 
             modelBuilder.Entity("Stilewright.Web.Storage.StoredHandOut", b =>
@@ -282,6 +353,84 @@ namespace Stilewright.Web.Storage.Migrations
                         .WithMany()
                         .HasForeignKey("CourseKey")
                         .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("Stilewright.Web.Storage.StoredExercise", b =>
+                {
+                    b.HasOne("Stilewright.Web.Storage.StoredMaker", null)
+                        .WithMany()
+                        .HasForeignKey("AuthorId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Stilewright.Web.Storage.StoredDocument", null)
+                        .WithMany()
+                        .HasForeignKey("CourseKey")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.OwnsMany("Stilewright.Web.Storage.StoredCause", "Causes", b1 =>
+                        {
+                            b1.Property<long>("Key")
+                                .ValueGeneratedOnAdd()
+                                .HasColumnType("INTEGER");
+
+                            b1.Property<long>("ExerciseKey")
+                                .HasColumnType("INTEGER");
+
+                            b1.Property<string>("Kind")
+                                .IsRequired()
+                                .HasMaxLength(24)
+                                .HasColumnType("TEXT");
+
+                            b1.Property<string>("Subject")
+                                .IsRequired()
+                                .HasMaxLength(80)
+                                .HasColumnType("TEXT");
+
+                            b1.HasKey("Key");
+
+                            b1.HasIndex("ExerciseKey");
+
+                            b1.ToTable("exercise_causes", (string)null);
+
+                            b1.WithOwner()
+                                .HasForeignKey("ExerciseKey");
+                        });
+
+                    b.OwnsMany("Stilewright.Web.Storage.StoredShare", "Shares", b1 =>
+                        {
+                            b1.Property<long>("Key")
+                                .ValueGeneratedOnAdd()
+                                .HasColumnType("INTEGER");
+
+                            b1.Property<int>("Asked")
+                                .HasColumnType("INTEGER");
+
+                            b1.Property<long>("ExerciseKey")
+                                .HasColumnType("INTEGER");
+
+                            b1.Property<string>("Kind")
+                                .IsRequired()
+                                .HasMaxLength(24)
+                                .HasColumnType("TEXT");
+
+                            b1.Property<int>("Right")
+                                .HasColumnType("INTEGER");
+
+                            b1.HasKey("Key");
+
+                            b1.HasIndex("ExerciseKey");
+
+                            b1.ToTable("exercise_shares", (string)null);
+
+                            b1.WithOwner()
+                                .HasForeignKey("ExerciseKey");
+                        });
+
+                    b.Navigation("Causes");
+
+                    b.Navigation("Shares");
                 });
 
             modelBuilder.Entity("Stilewright.Web.Storage.StoredHandOut", b =>

@@ -107,3 +107,59 @@ VALUES ('20261128175320_Attempts', '10.0.15');
 
 COMMIT;
 
+BEGIN TRANSACTION;
+ALTER TABLE "attempts" ADD "Unexplained" INTEGER NOT NULL DEFAULT 0;
+
+UPDATE "attempts" SET "Unexplained" = 1 WHERE "RightFigures" < "AllFigures"
+AND NOT EXISTS (SELECT 1 FROM "attempt_causes" WHERE "attempt_causes"."AttemptKey" = "attempts"."Key");
+
+CREATE TABLE "exercises" (
+    "Key" INTEGER NOT NULL CONSTRAINT "PK_exercises" PRIMARY KEY AUTOINCREMENT,
+    "CourseKey" INTEGER NOT NULL,
+    "AuthorId" TEXT NOT NULL,
+    "Kind" TEXT NOT NULL,
+    "Sheet" TEXT NOT NULL,
+    "Level" TEXT NOT NULL,
+    "LevelNumber" INTEGER NULL,
+    "Bench" INTEGER NOT NULL,
+    "Unit" TEXT NOT NULL,
+    "MadeAt" TEXT NOT NULL,
+    "Earned" INTEGER NOT NULL,
+    "Marks" INTEGER NOT NULL,
+    "RightFigures" INTEGER NOT NULL,
+    "AllFigures" INTEGER NOT NULL,
+    "Unexplained" INTEGER NOT NULL,
+    CONSTRAINT "FK_exercises_documents_CourseKey" FOREIGN KEY ("CourseKey") REFERENCES "documents" ("Key") ON DELETE RESTRICT,
+    CONSTRAINT "FK_exercises_makers_AuthorId" FOREIGN KEY ("AuthorId") REFERENCES "makers" ("Id") ON DELETE RESTRICT
+);
+
+CREATE TABLE "exercise_causes" (
+    "Key" INTEGER NOT NULL CONSTRAINT "PK_exercise_causes" PRIMARY KEY AUTOINCREMENT,
+    "Kind" TEXT NOT NULL,
+    "Subject" TEXT NOT NULL,
+    "ExerciseKey" INTEGER NOT NULL,
+    CONSTRAINT "FK_exercise_causes_exercises_ExerciseKey" FOREIGN KEY ("ExerciseKey") REFERENCES "exercises" ("Key") ON DELETE CASCADE
+);
+
+CREATE TABLE "exercise_shares" (
+    "Key" INTEGER NOT NULL CONSTRAINT "PK_exercise_shares" PRIMARY KEY AUTOINCREMENT,
+    "Kind" TEXT NOT NULL,
+    "Asked" INTEGER NOT NULL,
+    "Right" INTEGER NOT NULL,
+    "ExerciseKey" INTEGER NOT NULL,
+    CONSTRAINT "FK_exercise_shares_exercises_ExerciseKey" FOREIGN KEY ("ExerciseKey") REFERENCES "exercises" ("Key") ON DELETE CASCADE
+);
+
+CREATE INDEX "IX_exercise_causes_ExerciseKey" ON "exercise_causes" ("ExerciseKey");
+
+CREATE INDEX "IX_exercise_shares_ExerciseKey" ON "exercise_shares" ("ExerciseKey");
+
+CREATE INDEX "IX_exercises_AuthorId" ON "exercises" ("AuthorId");
+
+CREATE UNIQUE INDEX "IX_exercises_CourseKey_AuthorId_Sheet" ON "exercises" ("CourseKey", "AuthorId", "Sheet");
+
+INSERT INTO "__EFMigrationsHistory" ("MigrationId", "ProductVersion")
+VALUES ('20261128200249_Exercises', '10.0.15');
+
+COMMIT;
+

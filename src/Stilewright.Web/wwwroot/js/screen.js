@@ -15,11 +15,25 @@ export function watchScreen() {
           (node.matches("dialog[data-modal]") ? [node] : [...node.querySelectorAll("dialog[data-modal]")]).forEach(open);
           (node.matches("[data-arrive]") ? [node] : [...node.querySelectorAll("[data-arrive]")]).forEach(arrive);
         }
-      if (change.type === "attributes" && change.target.dataset.arrive !== undefined) arrive(change.target);
+      if (change.type === "attributes" && change.target.dataset.arrive !== undefined && change.attributeName === "data-arrive") arrive(change.target);
     }
-  }).observe(document.body, { subtree: true, childList: true, attributes: true, attributeFilter: ["data-arrive"] });
+    showStep();
+  }).observe(document.body, { subtree: true, childList: true, attributes: true, attributeFilter: ["data-arrive", "aria-current"] });
   document.querySelectorAll("dialog[data-modal]").forEach(open);
   document.querySelectorAll("[data-arrive]").forEach(arrive);
+  showStep();
+}
+
+// The row of steps is wider than a phone: the step at hand is brought into sight, once for each, so that the row can be moved by hand.
+let shownStep;
+function showStep() {
+  const step = document.querySelector(".steps [aria-current]");
+  if (step === shownStep) return;
+  shownStep = step;
+  const row = step?.closest(".steps");
+  if (!row) return;
+  const [inRow, ofRow] = [step.getBoundingClientRect(), row.getBoundingClientRect()];
+  row.scrollLeft += inRow.left - ofRow.left - (ofRow.width - inRow.width) / 2;
 }
 
 // Where someone was led by a figure.

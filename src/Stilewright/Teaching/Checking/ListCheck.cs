@@ -68,6 +68,9 @@ public sealed record Mistake(IReadOnlyList<CheckedNumber> Numbers, IReadOnlyList
 public sealed record CheckedList(
     MakersList List, IReadOnlyList<CheckedLine> Lines, IReadOnlyList<KeyItem> Missing, IReadOnlyList<Mistake> Mistakes)
 {
+    /// <summary>Whether the list has more pieces than are matched, <see cref="ListCheck.MostPieces"/>; those past them stay unmatched.</summary>
+    public bool IsCutOff { get; init; }
+
     public IEnumerable<CheckedNumber> Numbers => Lines.SelectMany(line => line.Numbers);
     public IEnumerable<CheckedLine> Surplus => Lines.Where(line => line.Items.Count == 0);
     public bool IsRight => Missing.Count == 0 && Lines.All(line => line.IsRight);
@@ -76,6 +79,9 @@ public sealed record CheckedList(
 /// <summary>Checks a maker's own cut list against the right sizes, and finds which rules were missed.</summary>
 public static class ListCheck
 {
+    /// <summary>How many pieces of one list are matched.</summary>
+    public const int MostPieces = 1000;
+
     private sealed record Asked(MatchedLine Line, ListMeasure Measure, Worked Right, LengthEntry Told)
     {
         public Length Off => Told.Value - Right.Length;
@@ -135,7 +141,7 @@ public static class ListCheck
         // Pieces that a line of like ones is short of are told there, not as missing parts.
         ListLine? FirstFor(KeyItem item) => match.Matched.FirstOrDefault(each => each.Line.Count is not null && IsAlike(each.Item, item))?.Line;
         var missing = match.Missing.Where(item => FirstFor(item) is null).ToList();
-        return new(list, lines, missing, mistakes);
+        return new(list, lines, missing, mistakes) { IsCutOff = match.IsCutOff };
     }
 
     // The trim allowances of each leaf that has a wrong width.
@@ -178,7 +184,7 @@ public static class ListCheck
         }
 
         if (key.Earlier?.Items.FirstOrDefault(item => item.Path == line.Item.Path) is { } before)
-            Add(SlipKind.EarlierSize, "", measure == ListMeasure.Width ? before.Width : before.Length, SlipCosts.EarlierSize);
+            Add(SlipKind.EarlierSize, key.Changed, measure == ListMeasure.Width ? before.Width : before.Length, SlipCosts.EarlierSize);
 
         // The whole line must be the other part's, or the likeness is chance.
         foreach (var other in key.Items.Concat(others ?? []).Where(other => other.Kind == line.Item.Kind || other.MustBeListed && line.Item.MustBeListed))

@@ -10,11 +10,12 @@ public sealed class ListKey
     private readonly IReadOnlyList<Worked> ofProject;
     private readonly Dictionary<string, List<Worked>> byLabel = [];
 
-    private ListKey(CutStage stage, ProjectBreakdown project, IReadOnlyList<SizedFront> fronts, IReadOnlyList<SizedLeaf> leaves, ListKey? earlier)
+    private ListKey(CutStage stage, ProjectBreakdown project, IReadOnlyList<SizedFront> fronts, IReadOnlyList<SizedLeaf> leaves, ListKey? earlier, string changed)
     {
         Stage = stage;
         Step = project.Standard[Shop.Settings.Step];
         Earlier = earlier;
+        Changed = changed;
         ofProject = [project.Standard[Shop.Settings.Overlay]];
         Items =
         [
@@ -52,13 +53,28 @@ public sealed class ListKey
     /// <summary>The key of an earlier revision, whose sizes may still be in the list; null where none is known.</summary>
     public ListKey? Earlier { get; }
 
+    /// <summary>When the earlier sizes ceased to hold, such as "on 2026-03-05"; empty where that is not known.</summary>
+    public string Changed { get; }
+
+    /// <summary>Whether a wrong figure of a list would be right by an earlier key.</summary>
+    public static bool Explains(ListKey earlier, CheckedList found)
+    {
+        ArgumentNullException.ThrowIfNull(earlier);
+        ArgumentNullException.ThrowIfNull(found);
+        var sizes = earlier.Items.ToDictionary(item => item.Path);
+        return found.Numbers.Any(number => number.Standing == NumberStanding.Wrong && sizes.GetValueOrDefault(number.Item.Path) is { } before
+            && (number.Measure == ListMeasure.Width ? before.Width : before.Length) is var size && Length.Abs(size.Length - number.Told.Value) <= earlier.Step.Length / 2);
+    }
+
     /// <summary>The key of one leaf.</summary>
-    public static ListKey Of(ProjectBreakdown project, SizedLeaf leaf, CutStage stage, ListKey? earlier = null) =>
-        new(stage, project, [.. project.Fronts.Where(front => front.Leaves.Contains(leaf))], [leaf], earlier);
+    /// <param name="changed">When the earlier sizes ceased to hold, such as "on 2026-03-05".</param>
+    public static ListKey Of(ProjectBreakdown project, SizedLeaf leaf, CutStage stage, ListKey? earlier = null, string changed = "") =>
+        new(stage, project, [.. project.Fronts.Where(front => front.Leaves.Contains(leaf))], [leaf], earlier, changed);
 
     /// <summary>The key of all leaves of a project.</summary>
-    public static ListKey Of(ProjectBreakdown project, CutStage stage, ListKey? earlier = null) =>
-        new(stage, project, [.. project.Fronts], [.. project.Fronts.SelectMany(front => front.Leaves)], earlier);
+    /// <param name="changed">When the earlier sizes ceased to hold, such as "on 2026-03-05".</param>
+    public static ListKey Of(ProjectBreakdown project, CutStage stage, ListKey? earlier = null, string changed = "") =>
+        new(stage, project, [.. project.Fronts], [.. project.Fronts.SelectMany(front => front.Leaves)], earlier, changed);
 
     /// <summary>Parts of the course besides those of this key, whose sizes may have got into a list.</summary>
     public IReadOnlyList<KeyItem> OthersOf(Breakdown course)

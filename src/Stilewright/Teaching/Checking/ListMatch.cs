@@ -22,10 +22,12 @@ internal sealed class ListMatch
 
     // Of two lines the one in the usual order goes with the item.
     private const double Turned = 0.05;
-    private const int MostPieces = 1000;
 
     public required IReadOnlyList<MatchedLine> Matched { get; init; }
     public required IReadOnlyList<KeyItem> Missing { get; init; }
+
+    /// <summary>Whether pieces were left out because they are too many.</summary>
+    public required bool IsCutOff { get; init; }
 
     public static ListMatch Of(MakersList list, ListKey key)
     {
@@ -47,6 +49,7 @@ internal sealed class ListMatch
         var claimed = itemsOf.Values.SelectMany(items => items).ToHashSet();
         return new()
         {
+            IsCutOff = list.Lines.Sum(line => Math.Min(line.Count ?? 1, key.Items.Count)) > ListCheck.MostPieces,
             Matched = matched,
             Missing = [.. key.Items.Where(item => item.MustBeListed && !claimed.Contains(item))],
         };
@@ -57,7 +60,7 @@ internal sealed class ListMatch
         var pieces = new List<ListLine>();
         foreach (var line in list.Lines)
         {
-            for (var i = 0; i < Math.Min(line.Count ?? 1, key.Items.Count) && pieces.Count < MostPieces; i++)
+            for (var i = 0; i < Math.Min(line.Count ?? 1, key.Items.Count) && pieces.Count < ListCheck.MostPieces; i++)
                 pieces.Add(line);
         }
 

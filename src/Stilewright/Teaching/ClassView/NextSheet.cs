@@ -1,16 +1,19 @@
 using Stilewright.Measure;
 using Stilewright.Teaching.Checking;
+using Stilewright.Teaching.Drills;
 using Stilewright.Teaching.Worksheets;
 
 namespace Stilewright.Teaching.ClassView;
 
 /// <summary>The sheet that trains what was missed.</summary>
 /// <param name="Level">The worksheet level that asks for it; null where a drill in fractions trains it.</param>
-public sealed record NextSheet(Level? Level)
+/// <param name="Drill">The kind of drill where one went worst; null for all kinds.</param>
+public sealed record NextSheet(Level? Level, DrillKind? Drill = null)
 {
-    /// <summary>The lowest level whose problems ask for what was missed; a drill where a figure was misread or miswritten.</summary>
+    /// <summary>The lowest level whose problems ask for what was missed and that the class has not learned yet; a drill where a figure was misread or miswritten.</summary>
+    /// <param name="learned">Numbers of levels that went well of late. Where all that ask for it did, the highest of them is given.</param>
     /// <returns>Null for what no sheet trains, such as a list copied from another part.</returns>
-    public static NextSheet? For(MissedCause missed, LengthUnit unit)
+    public static NextSheet? For(MissedCause missed, LengthUnit unit, IReadOnlySet<int>? learned = null)
     {
         switch (missed.Kind)
         {
@@ -38,7 +41,12 @@ public sealed record NextSheet(Level? Level)
             _ => Asking(SizeKind.Front),
         };
 
-        NextSheet Asking(SizeKind kind) => new(Levels.For(unit).First(level => level.Asked.Contains(kind)));
-        NextSheet Having(ProblemFeature feature) => new(Levels.For(unit).First(level => level.Limits.Always.Contains(feature)));
+        NextSheet Asking(SizeKind kind) => First(level => level.Asked.Contains(kind));
+        NextSheet Having(ProblemFeature feature) => First(level => level.Limits.Always.Contains(feature));
+        NextSheet First(Func<Level, bool> trains)
+        {
+            var levels = Levels.For(unit).Where(trains).ToList();
+            return new(levels.FirstOrDefault(level => learned?.Contains(level.Number) != true) ?? levels[^1]);
+        }
     }
 }

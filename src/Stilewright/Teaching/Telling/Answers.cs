@@ -1,3 +1,4 @@
+using System.Globalization;
 using Stilewright.Measure;
 using Stilewright.Teaching.Checking;
 using Stilewright.Teaching.Worksheets;
@@ -22,7 +23,10 @@ public static class Answers
             telling == Telling.RightOrWrong ? [] : [.. found.Mistakes.Select(mistake => Tell(mistake, telling, format))]);
     }
 
-    private static string Summary(CheckedList found)
+    private static string Summary(CheckedList found) => !found.IsCutOff ? SummaryOfMatched(found)
+        : $"{SummaryOfMatched(found)} The list has more than {ListCheck.MostPieces.ToString("#,0", CultureInfo.InvariantCulture)} pieces, and only so many are matched: check the rest in a list of its own.";
+
+    private static string SummaryOfMatched(CheckedList found)
     {
         var (right, all) = (found.Numbers.Count(number => number.Standing == NumberStanding.Right), found.Numbers.Count());
         if (all == 0)

@@ -48,9 +48,10 @@ internal sealed record CauseWords(string Missed, string Rule, string Hint, strin
             SlipKind.AnotherStage => new($"This is the size {StageWords(cause.Instead)}.",
                 "A part has three sizes: rough as it is cut from the board, into the clamps with what is still to be trimmed, and finished. A list must keep to one of them.",
                 "At which stage of the work is the part this size?", $"write the size {StageWords(cause.Instead)}"),
-            SlipKind.EarlierSize => new("This is the size that went with an earlier measurement.",
+            SlipKind.EarlierSize => new(cause.Instead.Length == 0 ? "This is the size that went with an earlier measurement."
+                : $"This was right before: the opening was measured again, or something else that the size follows from was changed, {cause.Instead}, after your figures.",
                 "When an opening is measured again, or a standard changed, every part that follows from it changes too; a list must be of one revision.",
-                "When was this size worked out, and what has been changed since?", "take the size of an earlier list"),
+                "When was this size worked out, and what was measured again or changed since?", "take the size of an earlier list"),
             SlipKind.TrimmedOneSide => new("All the trim came off one side, so that the two differ by the whole allowance.", about.Rule,
                 "How much comes off each of the two edges?", "trim one side only"),
             SlipKind.Exchanged => new("Width and height are exchanged.",
