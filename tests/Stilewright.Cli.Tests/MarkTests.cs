@@ -49,17 +49,18 @@ public sealed class MarkTests : IDisposable
     [Fact]
     public void A_list_that_was_right_by_an_earlier_file_is_told_so()
     {
-        var course = folder.Small();
+        var earlier = folder.Write("earlier.json", File.ReadAllText(folder.Small()));
         var list = Own();
-        var wider = folder.Write("wider.json", File.ReadAllText(course).Replace("\"12 3/16\"", "\"13 1/16\"", StringComparison.Ordinal));
-        var ran = Ran.With("mark", wider, list, "--leaf", "7.1L", "--tell", "rule", "--earlier", course);
+        var now = folder.Small(width: "24 11/16");
+        var ran = Ran.With("mark", now, list, "--leaf", "7.1L", "--tell", "rule", "--earlier", earlier);
         Assert.Equal(ExitCode.ListWrong, ran.Code);
-        Assert.Contains("went with an earlier measurement", ran.Output, StringComparison.Ordinal);
-        Assert.DoesNotContain("went with an earlier measurement", Ran.With("mark", wider, list, "--leaf", "7.1L", "--tell", "rule").Output, StringComparison.Ordinal);
+        Assert.Contains("an earlier measurement", ran.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("an earlier measurement", Ran.With("mark", now, list, "--leaf", "7.1L", "--tell", "rule").Output, StringComparison.Ordinal);
 
-        var other = folder.Write("other.json", File.ReadAllText(course).Replace("\"id\": \"small", "\"id\": \"other", StringComparison.Ordinal));
-        var refused = Ran.With("mark", course, list, "--leaf", "7.1L", "--earlier", other);
+        var other = folder.Write("other.json", File.ReadAllText(now).Replace("\"id\": \"small\"", "\"id\": \"other\"", StringComparison.Ordinal));
+        var refused = Ran.With("mark", now, list, "--leaf", "7.1L", "--earlier", other);
         Assert.Equal(ExitCode.FileFailed, refused.Code);
+        Assert.Contains("name an earlier file of the same course", refused.Error, StringComparison.Ordinal);
     }
 
     // Every length of every leaf of the sample is 1 1/16 too long: none of the right ones is given away.
