@@ -25,7 +25,7 @@ public static class Adjuster
         if (task.Problems() is [var first, ..])
             throw new ArgumentException($"{first.Place}: {first.Problem}; {first.Fix}.", nameof(task));
 
-        var before = HangOf(task, [.. task.Leaves.Select(_ => LeafMoves.None)], [], []);
+        var before = task.AsRead();
         var after = Screws(task);
         if (IsWithin(task, after))
             return new(task, before, after, true, []);
@@ -55,7 +55,7 @@ public static class Adjuster
     private static Hang Screws(AdjustingTask task)
     {
         var inPlane = InPlane(task, Work.None, Fine(task));
-        return HangOf(task, [.. task.Leaves.Select((leaf, index) => Told(task, leaf, inPlane.Leaves[index], Depth(task, leaf, Work.None, Fine(task))))], [], []);
+        return Hang.Of(task, [.. task.Leaves.Select((leaf, index) => Told(task, leaf, inPlane.Leaves[index], Depth(task, leaf, Work.None, Fine(task))))], [], []);
     }
 
     /// <summary>What the given work would do; null where none of it is needed.</summary>
@@ -88,7 +88,7 @@ public static class Adjuster
         if (plates.Count + bumpers.Count + trims.Count == 0)
             return null;
 
-        var hang = HangOf(task, moves, trims, bumpers);
+        var hang = Hang.Of(task, moves, trims, bumpers);
         var kind = work switch { Work.Plates => RemedyKind.MovePlates, Work.Bumpers => RemedyKind.SetBumper, Work.Trims => RemedyKind.Trim, _ => RemedyKind.Together };
         return new(kind, hang, IsWithin(task, hang), plates, trims, bumpers);
     }
@@ -244,21 +244,5 @@ public static class Adjuster
                 terms.AddRange([(packed[0], sign * share), (packed[1], sign * (1 - share))]);
             return terms;
         }
-    }
-
-    private static Hang HangOf(AdjustingTask task, IReadOnlyList<LeafMoves> moves, IReadOnlyList<EdgeTrim> trims, IReadOnlyList<BumperChange> bumpers)
-    {
-        var gaps = task.Gaps.Select(reading => (Reading: reading, After: GapModel.After(task, reading, moves) + GapModel.Planed(task, reading, trims))).ToList();
-        var even = gaps.Where(gap => gap.Reading.Target is null).GroupBy(gap => gap.Reading.IsUpright)
-            .ToDictionary(group => group.Key, group => (group.Min(gap => gap.After) + group.Max(gap => gap.After)) / 2);
-        List<CornerAfter> corners = [];
-        foreach (var (leaf, move) in task.Leaves.Zip(moves))
-        {
-            var readings = task.Corners.Where(corner => corner.Leaf == leaf.Label).ToList();
-            var thicker = bumpers.FirstOrDefault(change => change.Leaf == leaf.Label)?.Thicker ?? default;
-            corners.AddRange(readings.Zip(GapModel.After(leaf, readings, move), (reading, after) => new CornerAfter(reading, after.Proud + (reading.IsFree ? thicker : default))));
-        }
-
-        return new(moves, [.. gaps.Select(gap => new GapAfter(gap.Reading, gap.After, gap.Reading.Target ?? even[gap.Reading.IsUpright]))], corners);
     }
 }

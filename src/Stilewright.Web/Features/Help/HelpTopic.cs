@@ -13,6 +13,7 @@ public sealed record HelpTopic(string Slug, string Name, string Summary)
         new("break-down", "Break down", "How long the rails are, how large the panel is, and the three sizes of every part."),
         new("check", "Check my list", "How your own cut list is checked, how much you are told, and who sees it."),
         new("patterns", "Patterns", "Arches: their families, radii, and how a full-size pattern is printed and used."),
+        new("adjust", "Adjust", "From the gaps read on hung doors to the screw that is turned, and what is done where no screw reaches."),
         new("packet", "Packet", "What is printed for a bench, and what is remembered of it."),
         new("history", "History", "Who changed what, taking back, and two people at one field."),
         new("standard", "House standard", "The shop's own constants, cutters and machines, and what may differ from them."),

@@ -24,6 +24,25 @@ public sealed record Hang(IReadOnlyList<LeafMoves> Moves, IReadOnlyList<GapAfter
 
     /// <summary>The farthest that any corner is from its plane.</summary>
     public Length WorstCorner => Corners.Count == 0 ? default : Corners.Max(corner => corner.Miss);
+
+    /// <summary>What moves, planed edges and other bumpers leave of a row as it was read.</summary>
+    public static Hang Of(AdjustingTask task, IReadOnlyList<LeafMoves> moves, IReadOnlyList<EdgeTrim> trims, IReadOnlyList<BumperChange> bumpers)
+    {
+        ArgumentNullException.ThrowIfNull(task);
+        ArgumentNullException.ThrowIfNull(bumpers);
+        var gaps = task.Gaps.Select(reading => (Reading: reading, After: GapModel.After(task, reading, moves) + GapModel.Planed(task, reading, trims))).ToList();
+        var even = gaps.Where(gap => gap.Reading.Target is null).GroupBy(gap => gap.Reading.IsUpright)
+            .ToDictionary(group => group.Key, group => (group.Min(gap => gap.After) + group.Max(gap => gap.After)) / 2);
+        List<CornerAfter> corners = [];
+        foreach (var (leaf, move) in task.Leaves.Zip(moves))
+        {
+            var readings = task.Corners.Where(corner => corner.Leaf == leaf.Label).ToList();
+            var thicker = bumpers.FirstOrDefault(change => change.Leaf == leaf.Label)?.Thicker ?? default;
+            corners.AddRange(readings.Zip(GapModel.After(leaf, readings, move), (reading, after) => new CornerAfter(reading, after.Proud + (reading.IsFree ? thicker : default))));
+        }
+
+        return new(moves, [.. gaps.Select(gap => new GapAfter(gap.Reading, gap.After, gap.Reading.Target ?? even[gap.Reading.IsUpright]))], corners);
+    }
 }
 
 public enum RemedyKind

@@ -31,6 +31,9 @@ public sealed record AdjustingTask(
         throw new KeyNotFoundException(label);
     }
 
+    /// <summary>Gaps and corners as they were read.</summary>
+    public Hang AsRead() => Hang.Of(this, [.. Leaves.Select(_ => LeafMoves.None)], [], []);
+
     /// <summary>Everything that keeps the task from being reckoned; empty where nothing does.</summary>
     public IReadOnlyList<TaskProblem> Problems()
     {
