@@ -9,13 +9,14 @@ const string usage = """
       patterns curves and full-size patterns of one arched leaf, and of 100 leaves as a PDF
       teaching makers' lists with planted slips: how often they are found, and how soon; right lists
       sheets   24 different worksheets with their key as a PDF, by level, and 24 drills
+      hanging  panels through the year, weights and hinges of 100 leaves; a row of six doors adjusted
       fuzz     100,000 damaged files, each read or refused with reasons
       cli      the published program, cold, from the sample to its cut list
       web      the web application: start, course page, thirty screens
       all      each of them in turn
     """;
 
-if (args is not [var what] || what is not ("doors" or "course" or "changes" or "packet" or "patterns" or "teaching" or "sheets" or "fuzz" or "cli" or "web" or "all"))
+if (args is not [var what] || what is not ("doors" or "course" or "changes" or "packet" or "patterns" or "teaching" or "sheets" or "hanging" or "fuzz" or "cli" or "web" or "all"))
 {
     Console.Error.WriteLine(usage);
     return 64;
@@ -37,6 +38,8 @@ if (what is "teaching" or "all")
     sound &= TeachingMeasurement.Run();
 if (what is "sheets" or "all")
     WorksheetMeasurement.Run();
+if (what is "hanging" or "all")
+    HangingMeasurement.Run();
 if (what is "fuzz" or "all")
     sound &= FuzzMeasurement.Run();
 if (what is "cli" or "all")
