@@ -96,8 +96,8 @@ public static class Adjuster
     /// <summary>Beyond the screws no work is done for less than half the tolerance; the other half is left to rounding.</summary>
     private static double Enough(AdjustingTask task) => Inches(task.Tolerance) / 2;
 
-    /// <summary>Screws bring nothing nearer than half a step: it would be lost when the moves are put on what a hand can turn.</summary>
-    private static double Fine(AdjustingTask task) => Inches(task.Step) / 2;
+    /// <summary>Screws bring nothing nearer than a step: it would be lost when the moves are put on what a hand can turn.</summary>
+    private static double Fine(AdjustingTask task) => Inches(task.Step);
 
     private static double Inches(Length length) => length.Inches.ToDouble();
 
@@ -175,7 +175,7 @@ public static class Adjuster
         }
 
         // Nothing shut in: the screws as they stand satisfy every bound.
-        var values = program.Solve(enough) ?? throw new InvalidOperationException("The programme of the gaps has no solution.");
+        var values = program.Solve(enough, work != Work.None) ?? throw new InvalidOperationException("The programme of the gaps has no solution.");
         return new(
             [.. task.Leaves.Select((_, leaf) => new LeafTravel(values[screws[leaf].Top], values[screws[leaf].Bottom], values[screws[leaf].Height],
                 beyond is null ? 0 : values[beyond[leaf].Top], beyond is null ? 0 : values[beyond[leaf].Bottom], beyond is null ? 0 : values[beyond[leaf].Height]))],
@@ -229,7 +229,7 @@ public static class Adjuster
             residuals.Add((constant, terms));
         }
 
-        if (program.Solve(enough) is not { } values)
+        if (program.Solve(enough, work != Work.None) is not { } values)
             return null;
 
         var travel = new DepthTravel(values[screws[0]], values[screws[1]], plates ? values[packed[0]] : 0, plates ? values[packed[1]] : 0, pad < 0 ? 0 : values[pad]);

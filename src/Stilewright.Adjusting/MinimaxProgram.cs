@@ -48,8 +48,9 @@ internal sealed class MinimaxProgram : IDisposable
         Sum(solver.MakeConstraint(-constant, double.PositiveInfinity, ""), terms, 1);
 
     /// <param name="enough">Residuals this small need not become smaller.</param>
+    /// <param name="worstOnly">Whether what is better than the worst residual may stay as it comes.</param>
     /// <returns>The values of the variables; null where nothing satisfies the programme.</returns>
-    public double[]? Solve(double enough)
+    public double[]? Solve(double enough, bool worstOnly)
     {
         worst.SetLb(enough);
         List<Residual> free = [.. residuals];
@@ -62,7 +63,7 @@ internal sealed class MinimaxProgram : IDisposable
                 return null;
 
             var reached = worst.SolutionValue();
-            var binding = reached <= enough + Slack ? free
+            var binding = worstOnly || reached <= enough + Slack ? free
                 : free.Where(residual => Math.Abs(residual.Above.DualValue()) > DualOfNone || Math.Abs(residual.Below.DualValue()) > DualOfNone).ToList();
             foreach (var residual in binding.Count == 0 ? [.. free] : binding.ToList())
             {
