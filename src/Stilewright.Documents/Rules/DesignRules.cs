@@ -30,6 +30,12 @@ internal static class DesignRules
             yield return new(path.Field(key), $"a slab has no frame, so {key} means nothing", $"leave \"{key}\" out, or choose a framed construction");
     }
 
+    public static IEnumerable<RuleFault> MouldingsHaveAWidth(DoorDesign design, DocumentPath path)
+    {
+        if (design.EdgeDepth is not null && design.EdgeWidth is null)
+            yield return new(path.Field("edgeDepth"), "the edge moulding has a depth and no width", "add \"edgeWidth\", how far it comes in over the face, or leave \"edgeDepth\" out");
+    }
+
     /// <summary>Lights are counted row by row, so the rows and their mid stiles say how many there are.</summary>
     public static IEnumerable<RuleFault> RowsAndLightsExistOnce(DoorDesign design, DocumentPath path)
     {

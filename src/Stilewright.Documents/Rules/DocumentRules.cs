@@ -26,6 +26,7 @@ internal static class DocumentRules
         For<Projects.DoorDesign>(DesignRules.FramesHaveCuttersAndPanels),
         For<Projects.DoorDesign>(DesignRules.SlabsHaveNoFrame),
         For<Projects.DoorDesign>(DesignRules.RowsAndLightsExistOnce),
+        For<Projects.DoorDesign>(DesignRules.MouldingsHaveAWidth),
         For<Projects.StileWidths>(DesignRules.StilesAreOneWidthOrTwo),
         For<Projects.MidRails>(DesignRules.MidRailsAreCountedOrPlaced),
         For<Projects.Arch>(DesignRules.ArchesHaveTheRiseTheyNeed),

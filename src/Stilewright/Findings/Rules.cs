@@ -279,6 +279,9 @@ public static class Rules
     public static Rule HingeCupDeep { get; } = new("hinge.cup-deep", Caution,
         "Too little wood is left between the bottom of the cup and the face", "Use thicker stock or a shallower cup, and set the depth stop on scrap", Geometry);
 
+    public static Rule HingeCupUnderMoulding { get; } = new("hinge.cup-under-moulding", Caution,
+        "The cup is bored where the moulding of the edge thins the leaf", "Bore further from the edge, use a smaller moulding, or try it on scrap with both cuts first", Geometry);
+
     public static Rule HingeCupInRabbet { get; } = new("hinge.cup-in-rabbet", Caution,
         "The edge of the leaf is rabbeted where the cup is bored", "Use a hinge for lipped fronts", Geometry);
 
@@ -315,7 +318,7 @@ public static class Rules
         WiderThanMachine, WiderThanPractice, NoField, NoClearance, ClearanceFillsGroove,
         SpeciesUnknown, ClimateUnknown, PanelBottoms, PanelLoose, TongueShort, GluedAcross, GapCloses, OverlayShrinks,
         NoSafetyGlazing, EndNotched, AcceptedNothing,
-        HingeUnknown, HingeNoSide, HingeWrongMount, HingeOverlay, HingeDistance, HingeMember, HingeStile, HingeThickness, HingeCupDeep, HingeCupInRabbet,
+        HingeUnknown, HingeNoSide, HingeWrongMount, HingeOverlay, HingeDistance, HingeMember, HingeStile, HingeThickness, HingeCupDeep, HingeCupUnderMoulding, HingeCupInRabbet,
         HingeSwing, HingeTooFew, HingeNumberUnknown, HingeSpacing, HingeNoPlace, HingeLeafShort,
     ];
 }

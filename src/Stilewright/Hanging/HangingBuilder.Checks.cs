@@ -141,6 +141,27 @@ internal sealed partial class HangingBuilder
                     : $"A cup {cup.Depth.Value} deep comes through a leaf {final} thick.",
                 $"Use stock that ends at {cup.Depth.Value + floor} or more, or a shallower cup. Set the depth stop on scrap of the same thickness.");
         }
+        else if (hinge.Cup is { } bored && one.Design?.EdgeWidth is { } moulded && (one.Fit?.Distance?.Length ?? bored.LeastDistance.Value) is var distance && distance < moulded.Value)
+        {
+            CheckMoulding(one, final, bored, distance, moulded.Value, floor);
+        }
+    }
+
+    // The moulding's profile is not known, so that all of it counts as deep as its deepest place.
+    private void CheckMoulding(Hanging one, Length final, CupBoring cup, Length distance, Length width, Length floor)
+    {
+        if (one.Design!.EdgeDepth is not { } depth)
+        {
+            Report(one, Rules.HingeCupUnderMoulding, $"The moulding of the edge comes in {width} and the cup begins at {distance}; how deep the moulding is nobody said.",
+                $"Enter its depth in the design, or bore at {width} or more.");
+        }
+        else if (final - cup.Depth.Value - depth.Value is var left && left < floor)
+        {
+            Report(one, Rules.HingeCupUnderMoulding, left.IsPositive
+                    ? (FormattableString)$"A cup {cup.Depth.Value} deep under a moulding {depth.Value} deep leaves {left} of a leaf {final} thick; the least is {floor}."
+                    : $"A cup {cup.Depth.Value} deep meets a moulding {depth.Value} deep in a leaf {final} thick.",
+                $"Bore at {width} or more from the edge, where the hinge allows it, or mould no deeper than {final - cup.Depth.Value - floor}.");
+        }
     }
 
     // Rows are by thickness, then by distance: of the first thickness that is enough, the row of the greatest distance that is reached.

@@ -44,7 +44,9 @@ public sealed record DoorDesign(
     [Meaning("Length of tenons from the sight line; absent, as the standard says"), Label("tenon length"), Between(0, 12, Above = true)] LengthEntry? Tenon,
     [Meaning("Width of moulding cut back at a tenoned or butted joint, which lengthens the shoulder"), Label("moulding cut back"), Between(0, 2)] LengthEntry? CutBack,
     [Meaning("Whether a drawer front too low for the frame is made as a slab instead"), Label("slab when too low for the frame")] bool SlabWhenTooLow = false,
-    [Meaning("Grain of a slab; absent, vertical in doors and horizontal in drawer fronts")] GrainDirection? SlabGrain = null);
+    [Meaning("Grain of a slab; absent, vertical in doors and horizontal in drawer fronts")] GrainDirection? SlabGrain = null,
+    [Meaning("How far the moulding round the outside edge comes in over the face; absent where the edge is left square"), Label("edge moulding, width"), Between(0, 3, Above = true)] LengthEntry? EdgeWidth = null,
+    [Meaning("How deep that moulding is cut from the face; absent, it is not known"), Label("edge moulding, depth"), Between(0, 3, Above = true)] LengthEntry? EdgeDepth = null);
 
 [Meaning("Stile widths: one for both, or one by the hinges and one at the pull or meeting edge")]
 public sealed record StileWidths(

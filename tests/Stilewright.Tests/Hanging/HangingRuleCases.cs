@@ -42,6 +42,9 @@ internal static class HangingRuleCases
             () => OfFilling(Single(), Wider(hinge => hinge with { ThickestLeaf = In("23/32") })), () => OfFilling(Single(), Wider(hinge => hinge with { ThickestLeaf = In("3/4") })), "thick"),
         new(Rules.HingeCupDeep, Caution, "hole/leaf", ["21/32 in deep leaves 3/32 in", "ends at 25/32 in"], () => Depth("21/32"), () => Depth("5/8")),
         new(Rules.HingeCupDeep, Caution, "hole/leaf", ["comes through a leaf 3/4 in thick"], () => Depth("3/4"), () => Depth("5/8"), "through"),
+        // 3/4 less 12.5 mm is just over 1/4.
+        new(Rules.HingeCupUnderMoulding, Caution, "hole/leaf", ["moulding 5/32 in deep", "leaves ≈3/32 in"], () => Moulded("3/8", "5/32"), () => Moulded("3/8", "1/8")),
+        new(Rules.HingeCupUnderMoulding, Caution, "hole/leaf", ["how deep the moulding is nobody said"], () => Moulded("3/8", null), () => Moulded("1/16", null), "of unknown depth"),
         new(Rules.HingeCupInRabbet, Caution, "hole/leaf", ["rabbeted on the back"],
             () => OfFilling(Single(mount: Mount.Lipped), (Settings.UsualHinge, Compact)), () => OfFilling(Single(), (Settings.UsualHinge, Compact))),
         new(Rules.HingeSwing, Caution, "one/leaf", ["Only 7/32 in is left to the door beside it", "need 1/4 in"], () => BackToBack("31/32"), () => BackToBack("1")),
@@ -52,7 +55,7 @@ internal static class HangingRuleCases
         // 2400 mm lies between 94 15/32 and 94 1/2.
         new(Rules.HingeNumberUnknown, Caution, "hole/leaf", ["94 1/2 in long", "beyond the last row"], () => Sized("15", "94 1/2", (Settings.UsualHinge, Wrap)), () => Sized("15", "94 15/32", (Settings.UsualHinge, Wrap))),
         new(Rules.HingeNumberUnknown, Caution, "hole/leaf", ["goes by weight", "2 hinges are planned"],
-            () => Sized("15", "24", (Settings.UsualHinge, Wrap), (Settings.HingeCountTable, "counts-catalogue")), () => Sized("15", "24", (Settings.UsualHinge, Wrap), (Settings.HingeCountTable, "counts-guide")), "by weight"),
+            () => Of("driftwood"), () => Of("red oak"), "by weight"),
         // 24 − 2 × 3 1/8 = 17 3/4.
         new(Rules.HingeSpacing, Caution, "hole/leaf", ["stand 17 3/4 in apart, and it is 17 3/4 in wide"], () => Sized("17 3/4", "24", (Settings.UsualHinge, Wrap)), () => Sized("17 23/32", "24", (Settings.UsualHinge, Wrap))),
         // From 3 1/8 a hinge may go down to 1 1/2, or up to the middle at 5.
@@ -78,6 +81,11 @@ internal static class HangingRuleCases
     private static Breakdown Stile(string width) => Door("15", "24", Design() with { Stiles = new(In(width)) }, (Settings.UsualHinge, Compact), (Settings.BoringDistance, "3 mm"));
 
     private static Breakdown Depth(string depth) => OfFilling(Single(), Changed(Compact, hinge => hinge with { Cup = hinge.Cup! with { Depth = In(depth) } }), (Settings.UsualHinge, Compact));
+
+    // A leaf weighs what its woods weigh, where their density is known.
+    private static Breakdown Of(string species) => Door("15", "24", Design() with { Species = species }, (Settings.UsualHinge, Wrap), (Settings.HingeCountTable, "counts-catalogue"));
+
+    private static Breakdown Moulded(string width, string? depth) => Door("15", "24", Design() with { EdgeWidth = In(width), EdgeDepth = depth is null ? null : In(depth) }, (Settings.UsualHinge, Compact), (Settings.BoringDistance, "3 mm"));
 
     private static Breakdown BackToBack(string member) => Columns(member, HingeSide.Right, HingeSide.Left);
 

@@ -63,7 +63,7 @@ public static class DesignEdits
         if (construction == Construction.Slab)
         {
             return new(design.Id, design.Name, construction, design.Species, design.Stock, null, null, null, null, null, [], null, null, null, [], null, null,
-                SlabGrain: design.SlabGrain);
+                SlabGrain: design.SlabGrain, EdgeWidth: design.EdgeWidth, EdgeDepth: design.EdgeDepth);
         }
 
         return design with

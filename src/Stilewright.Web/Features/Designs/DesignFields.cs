@@ -20,6 +20,10 @@ public static class DesignFields
 
     public static LengthField CutBack(string id) => Free(id, "cutBack", "Moulding cut back", "none", design => design.CutBack, (design, entry) => design with { CutBack = entry });
 
+    public static LengthField EdgeWidth(string id) => Free(id, "edgeWidth", "Edge moulding, width on the face", "square edge", design => design.EdgeWidth, (design, entry) => design with { EdgeWidth = entry });
+
+    public static LengthField EdgeDepth(string id) => Free(id, "edgeDepth", "Edge moulding, depth", "not known", design => design.EdgeDepth, (design, entry) => design with { EdgeDepth = entry });
+
     /// <summary>One field for both stiles, or two; none where the standard's width holds.</summary>
     public static IReadOnlyList<LengthField> Stiles(string id, StileWidths? widths) => widths switch
     {
