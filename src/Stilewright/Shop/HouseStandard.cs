@@ -17,7 +17,7 @@ public sealed record HouseStandard(
     [Meaning("Hard patterns for arches; none ship"), Label("hard patterns")] IReadOnlyList<RackPattern>? Patterns = null,
     [Meaning("Kinds of hinges; those that ship are examples, not products")] IReadOnlyList<HingeKind>? Hinges = null,
     [Meaning("Tables of how many hinges a leaf gets"), Label("tables of hinge numbers")] IReadOnlyList<HingeCounts>? HingeCounts = null,
-    [Meaning("Machines that bore for hinges; none ship"), Label("boring machines")] IReadOnlyList<BoringMachine>? BoringMachines = null,
+    [Meaning("Machines that bore for hinges; the one that ships is an example"), Label("boring machines")] IReadOnlyList<BoringMachine>? BoringMachines = null,
     [Meaning("Woods of the shop's own; they win over those that ship")] IReadOnlyList<SpeciesEntry>? Species = null,
     [Meaning("Where work will stand; they win over the regions that ship")] IReadOnlyList<Climate>? Climates = null)
 {

@@ -3,7 +3,7 @@ using Stilewright.Projects;
 
 namespace Stilewright.Shop;
 
-/// <summary>The hinges and the tables of hinge numbers that ship. The hinges are examples of their kinds and no product's figures.</summary>
+/// <summary>The hinges, the tables of hinge numbers and the boring machine that ship. Hinges and machine are examples of their kinds and no product's figures.</summary>
 public static class ShippedHinges
 {
     /// <summary>The table that holds where the shop names no other.</summary>
@@ -48,6 +48,14 @@ public static class ShippedHinges
             Source: "web guide to hinge numbers: to 5 kg, 6 to 9, 13 to 15 and 18 to 22; between two of its rows the larger number is taken"),
         new("counts-passage", "One for each 30 in", [new(In("60"), 2), new(In("90"), 3), new(In("120"), 4)], [],
             Source: "one for each 30 in or part of it, a rule for passage doors: several pages"),
+    ];
+
+    public static IReadOnlyList<BoringMachine> Machines { get; } =
+    [
+        new("example-boring-machine", "Boring machine with stops (example)",
+            [new(StopSide.Left, Mm("80"), Mm("32"), 20, Mark: "L"), new(StopSide.Right, Mm("80"), Mm("32"), 20, Mark: "R")],
+            LeastFence: Mm("2"), GreatestFence: Mm("8"), Bit: Mm("35"),
+            Source: "example, not a product; enter your own machine's stops, its manual comes first; 80 mm and a pitch of 32: a public trade thread on boring for the 32 mm system, 2007"),
     ];
 
     private const string Weighed = "a hinge-count note, doors to 600 mm wide; to 650 one hinge more";

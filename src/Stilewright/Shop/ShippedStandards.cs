@@ -37,7 +37,7 @@ public static class ShippedStandards
             new("thin-panel", "Thin panel stock, solid", StockKind.Solid, In("5/16"), "5/8", In("1/32"), In("1/32"), In("1/4"), Source: "1/4 in the groove: common practice, no source"),
             new("ply", "1/4 plywood", StockKind.Sheet, In("7/32"), Source: "real plywood is 0.20 to 0.23: common practice, no source"),
         ],
-        Hinges: ShippedHinges.Hinges, HingeCounts: ShippedHinges.Counts);
+        Hinges: ShippedHinges.Hinges, HingeCounts: ShippedHinges.Counts, BoringMachines: ShippedHinges.Machines);
 
     public static HouseStandard Millimetre { get; } = new(
         "millimetre", "House standard, millimetres", LengthUnit.Millimetre, LengthUnit.Millimetre, SettingValues.None,
@@ -59,7 +59,7 @@ public static class ShippedStandards
             new("thin-panel", "Thin panel stock, solid", StockKind.Solid, Mm("7.5"), "5/8", Mm("0.5"), Mm("0.5"), Mm("6"), Source: "6 mm in the groove: common practice, no source"),
             new("ply", "6 mm plywood", StockKind.Sheet, Mm("5.5"), Source: "sheets run under their name: common practice, no source"),
         ],
-        Hinges: ShippedHinges.Hinges, HingeCounts: ShippedHinges.Counts);
+        Hinges: ShippedHinges.Hinges, HingeCounts: ShippedHinges.Counts, BoringMachines: ShippedHinges.Machines);
 
     public static HouseStandard For(LengthUnit unit) => unit == LengthUnit.Inch ? Inch : Millimetre;
 
