@@ -70,6 +70,13 @@ internal static class CommandLine
             .WithExample("mark", "evening-course.json", "my-list.csv", "--leaf", "1.2L")
             .WithExample("mark", "evening-course.json", "my-list.csv", "--bench", "1", "--stage", "rough", "--tell", "hint")
             .WithExample("mark", "evening-course.json", "my-list.csv", "--leaf", "1.2L", "--tell", "all", "--already-cut");
+        configuration.AddCommand<HangCommand>("hang")
+            .WithDescription("How many hinges each leaf gets and why, where they go, what is bored and at which stop.")
+            .WithExample("hang", "evening-course.json", "--bench", "1")
+            .WithExample("hang", "evening-course.json", "--leaf", "1.2L", "--work", "--steps");
+        configuration.AddCommand<BoredCommand>("bored")
+            .WithDescription("Whether a leaf is bored right: which door it is now, what went wrong, and what can be done.")
+            .WithExample("bored", "evening-course.json", "1.2L", "--edge", "left", "--at", "\"3 1/8,23 5/8\"");
         configuration.AddCommand<AdjustCommand>("adjust")
             .WithDescription("Which hinge screw to turn, which way and how far, from the gaps read on hung doors.")
             .WithExample("adjust", "evening-course.json", "--bench", "1", "--blank", "readings.csv")

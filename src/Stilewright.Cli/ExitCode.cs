@@ -24,6 +24,9 @@ internal static class ExitCode
     /// <summary>Hinge screws alone do not make the gaps even; only <c>adjust</c> says so.</summary>
     public const int NotEven = 6;
 
+    /// <summary>A leaf is bored wrong; only <c>bored</c> says so.</summary>
+    public const int BoredWrong = 7;
+
     /// <summary>Stopped with Ctrl+C, as shells count it.</summary>
     public const int Stopped = 130;
 

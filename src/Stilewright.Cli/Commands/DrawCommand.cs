@@ -27,7 +27,7 @@ internal sealed class DrawCommand(Screen screen) : Command<DrawCommand.Settings>
         public string? Place { get; init; }
 
         [CommandOption("--view <VIEW>")]
-        [Description("Of a leaf: front, back, stick-across or stick-up (story sticks at full size); front when absent.")]
+        [Description("Of a leaf: front, back, stick-across or stick-up (story sticks at full size), or boring (its boring sheet); front when absent.")]
         public string View { get; init; } = LeafViews.Front;
 
         [CommandOption("--scale <NUMBER>")]

@@ -1,5 +1,6 @@
 using Stilewright.Doors;
 using Stilewright.Drawing.Scenes;
+using Stilewright.Hanging;
 using Stilewright.Measure;
 using Stilewright.Wording;
 
@@ -17,8 +18,11 @@ public sealed record Drawable(ProjectBreakdown Project, Func<Scale, LengthFormat
         {
             foreach (var leaf in project.Fronts.SelectMany(front => front.Leaves))
             {
-                if (PlaceName.Means(typed, leaf.Path, leaf.Label))
-                    return There(OfLeaf(breakdown, project, leaf, view));
+                if (!PlaceName.Means(typed, leaf.Path, leaf.Label))
+                    continue;
+                if (view == LeafViews.Boring)
+                    return Boring(breakdown, project, leaf);
+                return There(OfLeaf(breakdown, project, leaf, view));
             }
         }
 
@@ -62,6 +66,11 @@ public sealed record Drawable(ProjectBreakdown Project, Func<Scale, LengthFormat
             _ => new(project, (scale, format) => LeafFigure.Front(leaf, detail, scale, format)),
         };
     }
+
+    private static Found<Drawable> Boring(Breakdown breakdown, ProjectBreakdown project, SizedLeaf leaf) =>
+        HangingPlan.Of(breakdown).Leaves.FirstOrDefault(hung => hung.Leaf.Path == leaf.Path) is { } hung
+            ? There(new(project, (scale, format) => BoringFigure.Draw([hung], scale, format)))
+            : new Found<Drawable>.Missing($"Leaf {leaf.Label} has no hinges: it is a drawer front or fixed, it cannot be built, or the setting hinge.usual names none for it.");
 
     private static IEnumerable<string> Names(Breakdown breakdown) =>
     [

@@ -8,5 +8,8 @@ public static class LeafViews
     public const string StickAcross = "stick-across";
     public const string StickUp = "stick-up";
 
-    public static IReadOnlyList<string> All { get; } = [Front, Back, StickAcross, StickUp];
+    /// <summary>From the back, with what is bored for its hinges.</summary>
+    public const string Boring = "boring";
+
+    public static IReadOnlyList<string> All { get; } = [Front, Back, StickAcross, StickUp, Boring];
 }

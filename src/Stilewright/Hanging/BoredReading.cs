@@ -17,6 +17,22 @@ public enum LeafFace
 /// <param name="Distance">From the edge to the near edge of the cup, where it was measured.</param>
 public sealed record BoredReading(LeafFace SeenFrom, Side Edge, Side MeasuredFrom, IReadOnlyList<Length> Distances, Length? Distance = null)
 {
+    /// <summary>Why it cannot be a reading of that leaf, with the fix; null where it can.</summary>
+    public string? Problem(HungLeaf leaf, LengthFormat format)
+    {
+        var (height, width) = (leaf.Leaf.Height.Length, leaf.Leaf.Width.Length);
+        foreach (var each in Distances)
+        {
+            if (!each.IsPositive || each >= height)
+                return $"{format.PrintWithUnit(each)} is no place on {leaf.Leaf.Label}, which is {format.PrintWithUnit(height)} high: measure from one end to the centre of each cup.";
+        }
+
+        if (Distances.Distinct().Count() != Distances.Count)
+            return "Two cups have one distance: give each cup once, all measured from the same end.";
+        return Distance is { } distance && (distance.IsNegative || distance >= width)
+            ? $"{format.PrintWithUnit(distance)} from the edge is no place on {leaf.Leaf.Label}, which is {format.PrintWithUnit(width)} wide." : null;
+    }
+
     /// <summary>The same seen from the front, measured from the top, in order from there.</summary>
     /// <param name="height">Of the leaf.</param>
     /// <exception cref="InvalidOperationException">The edge is neither left nor right, or the end neither top nor bottom.</exception>

@@ -55,7 +55,7 @@ public sealed record BoredRight(bool IsRight, HingeSide Now, FormattableString W
         }
 
         remedies.Add(new(BoredRemedyKind.PlugAndBore, leaf.Leaf.Path,
-            $"Plug the cups with face-grain plugs of {leaf.Hinge.Cup!.Diameter.Value}, grain along the stile, level them and bore again. They stay in sight when the door is open; a new stile shows nothing."));
+            $"Plug the cups with face-grain plugs of {leaf.Hinge.Cup!.Diameter.WithUnit}, grain along the stile, level them and bore again. They stay in sight when the door is open; a new stile shows nothing."));
         return new(false, bored.Hand, words, remedies);
     }
 

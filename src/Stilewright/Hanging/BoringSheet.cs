@@ -21,10 +21,7 @@ public sealed record BoringSheet(HungLeaf Leaf, Side Edge, IReadOnlyList<Bore> B
         var distance = leaf.Fit?.Distance ?? leaf.Standard.LengthOrWord(Shop.Settings.BoringDistance)
             ?? HingeFit.Entered(leaf.Hinge, "cup/leastDistance", "least boring distance", cup.LeastDistance).As("boring distance", "hinge/distance");
         var centre = leaf.Fit?.CupCentre ?? (distance + (HingeFit.Entered(leaf.Hinge, "cup/diameter", "cup", cup.Diameter) / 2)).As("centre of the cup from the edge", "hinge/cup.centre");
-        var edge = FromBack(EdgeOf(leaf.Leaf.Hinge));
-        // Upright edges are told from the top down. Seen from the back a level edge has its right end, seen from the front, on the left.
-        var bores = leaf.Set.Places.Reverse().Select((place, i) => new Bore(i + 1, place.FromEnd, place.FromStart)).ToList();
-        return new(leaf, edge, bores, distance, centre);
+        return new(leaf, leaf.Edge, leaf.Bores, distance, centre);
     }
 
     /// <summary>The edge with the hinges, seen from the front.</summary>
@@ -48,4 +45,5 @@ public sealed record BoringSheet(HungLeaf Leaf, Side Edge, IReadOnlyList<Bore> B
 /// <summary>One boring.</summary>
 /// <param name="FromFirst">From the top of the leaf to its centre; from the left end seen from the back, on a level edge.</param>
 /// <param name="FromOther">From the bottom of the leaf, or from the right end seen from the back.</param>
-public sealed record Bore(int Number, Worked FromFirst, Worked FromOther);
+/// <param name="Why">Why it is not where it would be, as the end of a sentence; null where it is.</param>
+public sealed record Bore(int Number, Worked FromFirst, Worked FromOther, string? Why = null);

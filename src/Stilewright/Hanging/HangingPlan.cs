@@ -25,22 +25,25 @@ public sealed record HangingPlan(IReadOnlyList<HungLeaf> Leaves, IReadOnlyList<F
     // Where the density of a part is not known, what is left would be too light.
     private static Worked? Reckoned(SizedLeaf leaf) => leaf.IsWithheld || LeafWeight.Of(leaf) is not { IsWhole: true, Weight: { } weight } ? null : weight;
 
-    /// <summary>The boring sheets, those of a pair side by side: left and right of one front, else one alone.</summary>
-    public IReadOnlyList<(BoringSheet Left, BoringSheet? Right)> SheetsInPairs
+    /// <summary>The leaves, those of a pair side by side: left and right of one front, else one alone.</summary>
+    public IReadOnlyList<(HungLeaf Left, HungLeaf? Right)> InPairs
     {
         get
         {
-            List<(BoringSheet, BoringSheet?)> pairs = [];
-            foreach (var front in Leaves.Where(leaf => leaf.Hinge.Cup is not null).GroupBy(leaf => leaf.Front.Path))
+            List<(HungLeaf, HungLeaf?)> pairs = [];
+            foreach (var front in Leaves.GroupBy(leaf => leaf.Front.Path))
             {
-                var sheets = front.Select(leaf => leaf.Sheet!).ToList();
-                if (sheets is [{ Leaf.Leaf.Hinge: HingeSide.Left } left, { Leaf.Leaf.Hinge: HingeSide.Right } right])
+                if (front.ToList() is [{ Leaf.Hinge: HingeSide.Left } left, { Leaf.Hinge: HingeSide.Right } right])
                     pairs.Add((left, right));
                 else
-                    pairs.AddRange(sheets.Select(sheet => (sheet, (BoringSheet?)null)));
+                    pairs.AddRange(front.Select(leaf => (leaf, (HungLeaf?)null)));
             }
 
             return pairs;
         }
     }
+
+    /// <summary>The boring sheets, those of a pair side by side.</summary>
+    public IReadOnlyList<(BoringSheet Left, BoringSheet? Right)> SheetsInPairs =>
+        [.. InPairs.Where(pair => pair.Left.Hinge.Cup is not null).Select(pair => (pair.Left.Sheet!, pair.Right?.Sheet))];
 }

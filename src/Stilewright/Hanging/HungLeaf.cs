@@ -15,4 +15,17 @@ public sealed record HungLeaf(
 
     /// <summary>What is bored into it; null for a hinge without a cup.</summary>
     public BoringSheet? Sheet => BoringSheet.Of(this);
+
+    /// <summary>The hinge edge seen from the back with the top up: the hinge side's mirror image.</summary>
+    public Side Edge => BoringSheet.FromBack(BoringSheet.EdgeOf(Leaf.Hinge));
+
+    /// <summary>Whether its hinge edge stands upright, so that it is a left-hand or a right-hand door.</summary>
+    public bool IsUpright => Edge is Side.Left or Side.Right;
+
+    /// <summary>The places of its hinges from the top down; from the left, seen from the back, where it is hinged at top or bottom.</summary>
+    // Seen from the back a level edge has its right end, seen from the front, on the left.
+    public IReadOnlyList<Bore> Bores => [.. Set.Places.Reverse().Select((place, i) => new Bore(i + 1, place.FromEnd, place.FromStart, place.Why))];
+
+    /// <summary>How it is bored on each machine of the shop that has stops; none for a hinge without a cup.</summary>
+    public IReadOnlyList<StopPlan> StopPlans => Sheet is { } sheet ? [.. Standard.Standard.BoringMachines.Select(machine => StopPlan.Of(machine, sheet))] : [];
 }

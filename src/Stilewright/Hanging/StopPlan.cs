@@ -9,7 +9,14 @@ namespace Stilewright.Hanging;
 /// <summary>Which stop gives one boring.</summary>
 /// <param name="Error">Where the stop puts it less where it should be, from the end that lies against the stop: positive is too far from that end.</param>
 /// <param name="End">The end of the leaf that lies against the stop: top or bottom; of a level edge left or right, seen from the back.</param>
-public sealed record StopFor(Bore Bore, Stop Stop, Side End, Length Error);
+public sealed record StopFor(Bore Bore, Stop Stop, Side End, Length Error)
+{
+    // A hinge's screws move a leaf no further in height, on most sheets.
+    private static readonly Length Furthest = Length.FromInches(new(1, 16));
+
+    /// <summary>Whether the stop can be used; else the place is marked and bored without one.</summary>
+    public bool IsNear => Length.Abs(Error) <= Furthest;
+}
 
 /// <summary>One stop on each side that serves a whole batch.</summary>
 /// <param name="Left">Null where the machine has none on the left.</param>
@@ -33,7 +40,7 @@ public sealed record StopPlan(BoringMachine Machine, BoringSheet Sheet, IReadOnl
         if (machine.GreatestFence is { } most && fence.Length > most.Value)
             cautions.Add($"The fence of {machine.Name} goes up to {most.Value}, and {fence} is asked for.");
         if (machine.Bit is { } bit && bit.Value != sheet.Leaf.Hinge.Cup!.Diameter.Value)
-            cautions.Add($"{machine.Name} has a bit of {bit.Value}; the hinge's cup is {sheet.Leaf.Hinge.Cup!.Diameter.Value}.");
+            cautions.Add($"{machine.Name} has a bit of {bit.WithUnit}; the hinge's cup is {sheet.Leaf.Hinge.Cup!.Diameter.WithUnit}.");
         return new(machine, sheet, [.. sheet.Bores.Select(bore => Best(bore, sheet, stops)).OfType<StopFor>()], fence, cautions);
     }
 

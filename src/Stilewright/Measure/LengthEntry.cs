@@ -5,6 +5,9 @@ namespace Stilewright.Measure;
 /// <param name="Value">Its exact value.</param>
 public readonly record struct LengthEntry(string Text, Length Value)
 {
+    /// <summary>For a sentence: as it was typed where that names its unit, since a bit of 35 mm is called so in every shop; else the length.</summary>
+    public object WithUnit => Text.EndsWith("mm", StringComparison.Ordinal) || Text.EndsWith("in", StringComparison.Ordinal) ? Text : Value;
+
     public bool Equals(LengthEntry other) => Value == other.Value;
     public override int GetHashCode() => Value.GetHashCode();
 }

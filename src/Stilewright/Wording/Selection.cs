@@ -1,5 +1,6 @@
 using System.Globalization;
 using Stilewright.Doors;
+using Stilewright.Hanging;
 
 namespace Stilewright.Wording;
 
@@ -14,6 +15,13 @@ public sealed record Selection(Breakdown Breakdown, IReadOnlyList<ChosenFront> F
 
     /// <summary>Labels of chosen leaves that have no parts because they cannot be built.</summary>
     public IReadOnlyList<string> Withheld => [.. Leaves.Where(leaf => leaf.IsWithheld).Select(leaf => leaf.Label)];
+
+    /// <summary>Those of the hung leaves that were asked for.</summary>
+    public IEnumerable<HungLeaf> Hung(HangingPlan plan)
+    {
+        var paths = Leaves.Select(leaf => leaf.Path).ToHashSet();
+        return plan.Leaves.Where(leaf => paths.Contains(leaf.Leaf.Path));
+    }
 
     /// <summary>Every bench.</summary>
     public static Selection Whole(Breakdown breakdown) => new(breakdown, [.. AllOf(breakdown, null)], true);

@@ -1,0 +1,48 @@
+using Stilewright.Drawing.Scenes;
+using Stilewright.Hanging;
+using Stilewright.Measure;
+using Stilewright.Wording;
+
+namespace Stilewright.Drawing.Figures;
+
+/// <summary>Boring sheets: leaves seen from the back with their top up, and where their hinges go; those of a pair side by side.</summary>
+/// <remarks>
+/// The hand stands over each leaf, its hinge edge is heavy and named, and an arrow shows its top, so that none can be read for the other hand.
+/// Distances from the top stand beside the hinge edge, those from the bottom beside the other. What is bored from the edge is drawn once more at full size.
+/// </remarks>
+public static class BoringFigure
+{
+    private const double Between = 10;
+
+    /// <param name="leaves">One leaf, or the two of a pair.</param>
+    public static Scene Draw(IReadOnlyList<HungLeaf> leaves, Scale scale, LengthFormat format)
+    {
+        ArgumentNullException.ThrowIfNull(leaves);
+        List<SceneNode> nodes = [];
+        List<string> words = [];
+        double? right = null;
+        foreach (var leaf in leaves)
+        {
+            var drawn = new BoringDrawing(leaf, scale, format).Draw();
+            var bounds = Drafting.BoundsOf(drawn)!.Value;
+            PaperPoint at = new(right is { } taken ? taken + Between - bounds.Left : 0, 0);
+            nodes.Add(new SceneGroup(leaf.Leaf.Path, BoringWords.Name(leaf), drawn) { At = at });
+            right = bounds.Right + at.X;
+            words.Add(BoringWords.Describe(leaf, format));
+        }
+
+        var title = $"Boring sheet of {string.Join(" and ", leaves.Select(leaf => leaf.Leaf.Label))}, seen from the back";
+        return Drafting.Scene(title, string.Join(" ", words), scale, leaves[0].Front.Path, nodes);
+    }
+
+    /// <summary>The drawing at the largest standard scale at which it fits.</summary>
+    public static FittedScene Draw(IReadOnlyList<HungLeaf> leaves, LengthFormat format, double widthMillimetres, double heightMillimetres)
+    {
+        ArgumentNullException.ThrowIfNull(format);
+        return Fit.Largest(format.Unit, widthMillimetres, heightMillimetres, scale => Draw(leaves, scale, format), Size(leaves));
+    }
+
+    /// <summary>Width and height of the leaves side by side.</summary>
+    public static (Length Width, Length Height) Size(IReadOnlyList<HungLeaf> leaves) =>
+        (leaves.Aggregate(Length.Zero, (sum, leaf) => sum + leaf.Leaf.Width.Length), leaves.Max(leaf => leaf.Leaf.Height.Length));
+}
