@@ -4,6 +4,7 @@ using Stilewright.Drawing.Dimensions;
 using Stilewright.Drawing.Letters;
 using Stilewright.Drawing.Scenes;
 using Stilewright.Hanging;
+using Stilewright.Hanging.Adjusting;
 using Stilewright.Measure;
 using Stilewright.Shop;
 using Stilewright.Wording;
@@ -15,11 +16,12 @@ internal sealed class BoringDrawing
 {
     private const string HingeEdge = "hinge edge";
     private const double Air = 1.2;
-    private const double LeastWide = 64;
+    private const double LeastWide = 78;
     private const double ArrowLong = 7;
     private const double ArrowHead = 2;
     private const double DotRadius = 0.35;
     private const double BetweenBlocks = 5;
+    private const double Beside = 8;
 
     // A hinge without a cup is drawn as a block on the edge; its own size is not known.
     private const double BlockLong = 6;
@@ -27,15 +29,18 @@ internal sealed class BoringDrawing
     private const double DetailMargin = 8;
 
     private readonly HungLeaf leaf;
+    private readonly bool isBeside;
     private readonly Scale scale;
     private readonly LengthFormat format;
     private readonly LeafCurves curves;
     private readonly CurvedLines lines;
     private readonly PaperBox figure;
 
-    public BoringDrawing(HungLeaf leaf, Scale scale, LengthFormat format)
+    /// <param name="isBeside">Whether the detail stands beside the leaf, and not below it.</param>
+    public BoringDrawing(HungLeaf leaf, bool isBeside, Scale scale, LengthFormat format)
     {
         this.leaf = leaf;
+        this.isBeside = isBeside;
         this.scale = scale;
         this.format = format;
         curves = LeafCurves.Of(leaf.Leaf, leaf.Design?.Cutters is { } cutters ? leaf.Standard.Standard.Cutter(cutters) : null);
@@ -61,8 +66,11 @@ internal sealed class BoringDrawing
         {
             var detail = Detail(sheet, leaf.Hinge.Cup!);
             var box = Drafting.BoundsOf(detail)!.Value;
-            nodes.Add(new SceneGroup(null, "Detail, full size", detail) { At = new(bounds.Left - box.Left, below - box.Top) });
-            below += box.Height + 1;
+            PaperPoint at = isBeside ? new(bounds.Right + Beside - box.Left, bounds.Top - box.Top) : new(bounds.Left - box.Left, below - box.Top);
+            nodes.Add(new SceneGroup(null, "Detail, full size", detail) { At = at });
+            if (isBeside)
+                width = Math.Max(width, bounds.Width + Beside + box.Width);
+            below = Math.Max(below, at.Y + box.Bottom + 1);
             below = Below(nodes, BoringWords.Detail(leaf.Hinge.Cup!, format), bounds.Left, below, width, TextStyle.Small);
         }
 
@@ -165,7 +173,7 @@ internal sealed class BoringDrawing
         var whole = leaf.IsUpright ? leaf.Leaf.Height.Length : leaf.Leaf.Width.Length;
         var across = leaf.IsUpright ? leaf.Leaf.Width.Length : leaf.Leaf.Height.Length;
         var (first, last) = (0.0, Along(figure));
-        var far = FrontSizing.Opposite(leaf.Edge);
+        var far = GapModel.Opposite(leaf.Edge);
         List<DimensionRow> rows =
         [
             .. leaf.Bores.Select(bore => new DimensionRow(leaf.Edge, [Span(first, scale.OnPaper(bore.FromFirst.Length), bore.FromFirst.Length)])),
@@ -202,7 +210,7 @@ internal sealed class BoringDrawing
             chain.Add(new(In(centre), In(centre + behind), cup.ScrewOffset!.Value.Value));
         rows.Add(new(inward, chain));
         if (apart > 0)
-            rows.Add(new(FrontSizing.Opposite(leaf.Edge), [new(middle - apart / 2, middle + apart / 2, cup.ScrewSpacing!.Value.Value)]));
+            rows.Add(new(GapModel.Opposite(leaf.Edge), [new(middle - apart / 2, middle + apart / 2, cup.ScrewSpacing!.Value.Value)]));
         var bounds = Drafting.BoundsOf([new Shape(EdgeLine(box), LineStyle.Heavy), name])!.Value.With(box);
         nodes.AddRange(new DimensionPlacer(full, format, TextStyle.Figure).Place(box, rows, bounds).Marks);
         return nodes;
@@ -212,8 +220,7 @@ internal sealed class BoringDrawing
     {
         SetLine[] set =
         [
-            .. Typesetter.Wrap(leaf.Leaf.Label, TextStyle.Title, width),
-            .. Typesetter.Wrap(BoringWords.Hand(leaf.Leaf.Hinge).ToUpperInvariant() + ",", TextStyle.Title, width),
+            .. Typesetter.Wrap($"{leaf.Leaf.Label} {BoringWords.Hand(leaf.Leaf.Hinge).ToUpperInvariant()}", TextStyle.Title, width),
             .. Typesetter.Wrap("SEEN FROM THE BACK", TextStyle.Heading, width),
         ];
         var baseline = bounds.Top - BetweenBlocks - set.Sum(line => line.Pitch);

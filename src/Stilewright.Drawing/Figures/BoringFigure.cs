@@ -14,6 +14,9 @@ public static class BoringFigure
 {
     private const double Between = 10;
 
+    // A leaf that is higher than so many times its width leaves room beside it.
+    private const int Slender = 2;
+
     /// <param name="leaves">One leaf, or the two of a pair.</param>
     public static Scene Draw(IReadOnlyList<HungLeaf> leaves, Scale scale, LengthFormat format)
     {
@@ -21,9 +24,10 @@ public static class BoringFigure
         List<SceneNode> nodes = [];
         List<string> words = [];
         double? right = null;
+        var isBeside = leaves is [var alone] && (!alone.IsUpright || alone.Leaf.Height.Length >= Slender * alone.Leaf.Width.Length);
         foreach (var leaf in leaves)
         {
-            var drawn = new BoringDrawing(leaf, scale, format).Draw();
+            var drawn = new BoringDrawing(leaf, isBeside, scale, format).Draw();
             var bounds = Drafting.BoundsOf(drawn)!.Value;
             PaperPoint at = new(right is { } taken ? taken + Between - bounds.Left : 0, 0);
             nodes.Add(new SceneGroup(leaf.Leaf.Path, BoringWords.Name(leaf), drawn) { At = at });

@@ -1,6 +1,7 @@
 using Stilewright.Documents;
 using Stilewright.Doors;
 using Stilewright.Findings;
+using Stilewright.Hanging;
 using Stilewright.Measure;
 using Stilewright.Shop;
 using Stilewright.Wording;
@@ -34,6 +35,9 @@ internal sealed class PacketContents
     public FindingWords Words { get; }
     public Scenes.PaperBox Room { get; }
     public IReadOnlyDictionary<string, ProjectBreakdown> Owners { get; }
+
+    /// <summary>The leaves of a project that are hung.</summary>
+    public HangingPlan HangingOf(ProjectBreakdown project) => HangingPlan.Of(Breakdown with { Projects = [project] });
 
     public IReadOnlyList<Finding> FindingsOf(ProjectBreakdown project) => findings.GetValueOrDefault(project) ?? [];
 

@@ -9,7 +9,7 @@ using Stilewright.Wording;
 
 namespace Stilewright.Drawing.Packets;
 
-/// <summary>The sheets of one project: cover, leaves, cut list.</summary>
+/// <summary>The sheets of one project: cover, leaves, boring and hanging, cut list.</summary>
 internal sealed class ProjectSection
 {
     private const string Withheld = "withheld: it cannot be built as it stands";
@@ -48,6 +48,7 @@ internal sealed class ProjectSection
             }
         }
 
+        new HangingSheets(contents, project, section.flow, section.format).Lay();
         section.LayCutList();
         return contents.Number(section.flow.End(), project);
     }

@@ -133,7 +133,8 @@ internal sealed partial class HangingBuilder
             $"The hinge edge is {along} long; hinges {usual} from both ends would stand less than {LeastBetween} apart.", $"Look whether the hinges fit {quarter} from the ends, or use smaller ones."));
         return (quarter, quarter);
 
-        Worked Named(Worked length) => length.On(step, StepDirection.Nearest).As("hinge from the end", "hinge/from-end");
+        // What is on the step already keeps the name of its setting.
+        Worked Named(Worked length) => length.On(step, StepDirection.Nearest) is var stepped && stepped.Amount == length.Amount ? length : stepped.As("hinge from the end", "hinge/from-end");
 
         Worked Moved(Side side)
         {

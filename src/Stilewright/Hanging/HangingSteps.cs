@@ -39,7 +39,7 @@ public static class HangingSteps
             : new("Hang", $"One end first, with one screw, then the other, then those between. Have someone hold the leaf.", null, Practice));
         if (leaf.Fit is { Plate: { } plate })
             steps.Add(new("Plates", $"Use plates {plate} high.", plate, HingeSheet(hinge)));
-        steps.Add(new("Adjust", leaf.Fit is { } fit && !fit.Error.IsZero
+        steps.Add(new("Adjust", leaf.Fit is { } fit && !leaf.IsAsWanted
             ? (FormattableString)$"The hinge gives {fit.Comes} where {fit.Wanted} is wanted; the side screw makes good {Length.Abs(fit.Error)}. A screw usually moves a leaf {UsualTravel} at most, so it hides no more than that."
             : $"Even the gaps with the screws. A screw usually moves a leaf {UsualTravel} at most, so it hides no more than that.", null, Source.Published("up to 1/8 in in any one direction: cabinet field installation and service manual, 2017")));
         if (leaf.Front.Mount is Mount.Overlay)

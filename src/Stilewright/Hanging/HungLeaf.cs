@@ -1,4 +1,5 @@
 using Stilewright.Doors;
+using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;
 
@@ -15,6 +16,9 @@ public sealed record HungLeaf(
 
     /// <summary>What is bored into it; null for a hinge without a cup.</summary>
     public BoringSheet? Sheet => BoringSheet.Of(this);
+
+    /// <summary>Whether the hinge gives what the front was sized for, or differs by less than can be laid off on the cutting step.</summary>
+    public bool IsAsWanted => Fit is null || Length.Abs(Fit.Error) < Standard[Settings.Step].Length / 2;
 
     /// <summary>The hinge edge seen from the back with the top up: the hinge side's mirror image.</summary>
     public Side Edge => BoringSheet.FromBack(BoringSheet.EdgeOf(Leaf.Hinge));

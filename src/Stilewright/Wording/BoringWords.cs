@@ -91,7 +91,7 @@ public static class BoringWords
     /// <summary>What the hinge gives where that is not what the front was sized for; null where it is.</summary>
     public static string? Fit(HungLeaf leaf, LengthFormat format)
     {
-        if (leaf.Fit is not { } fit || fit.Error.IsZero)
+        if (leaf.Fit is not { } fit || leaf.IsAsWanted)
             return null;
         var what = leaf.Hinge.KeepsGap ? "gap" : "overlay";
         return FindingText.Say($"The hinge gives {(what == "gap" ? "a gap" : "an overlay")} of {fit.Comes} where {fit.Wanted} is wanted; the side screw makes good {Length.Abs(fit.Error)}.", format);
