@@ -14,17 +14,14 @@ public static class BoringFigure
 {
     private const double Between = 10;
 
-    // A leaf that is higher than so many times its width leaves room beside it.
-    private const int Slender = 2;
-
     /// <param name="leaves">One leaf, or the two of a pair.</param>
-    public static Scene Draw(IReadOnlyList<HungLeaf> leaves, Scale scale, LengthFormat format)
+    /// <param name="isBeside">Whether the detail stands beside its leaf, and not below it.</param>
+    public static Scene Draw(IReadOnlyList<HungLeaf> leaves, Scale scale, LengthFormat format, bool isBeside = false)
     {
         ArgumentNullException.ThrowIfNull(leaves);
         List<SceneNode> nodes = [];
         List<string> words = [];
         double? right = null;
-        var isBeside = leaves is [var alone] && (!alone.IsUpright || alone.Leaf.Height.Length >= Slender * alone.Leaf.Width.Length);
         foreach (var leaf in leaves)
         {
             var drawn = new BoringDrawing(leaf, isBeside, scale, format).Draw();
@@ -39,14 +36,26 @@ public static class BoringFigure
         return Drafting.Scene(title, string.Join(" ", words), scale, leaves[0].Front.Path, nodes);
     }
 
-    /// <summary>The drawing at the largest standard scale at which it fits.</summary>
+    /// <summary>The drawing at the largest standard scale at which it fits, its details beside or below the leaves, whichever lets them be larger.</summary>
     public static FittedScene Draw(IReadOnlyList<HungLeaf> leaves, LengthFormat format, double widthMillimetres, double heightMillimetres)
     {
         ArgumentNullException.ThrowIfNull(format);
-        return Fit.Largest(format.Unit, widthMillimetres, heightMillimetres, scale => Draw(leaves, scale, format), Size(leaves));
+        return new[] { false, true }
+            .Select(isBeside => Fit.Largest(format.Unit, widthMillimetres, heightMillimetres, scale => Draw(leaves, scale, format, isBeside), Size(leaves)))
+            .MinBy(drawn => (!drawn.Fits, drawn.Scene.Scale!.Value.Reduction))!;
     }
 
-    /// <summary>Width and height of the leaves side by side.</summary>
-    public static (Length Width, Length Height) Size(IReadOnlyList<HungLeaf> leaves) =>
+    /// <summary>A pair side by side, or each of its leaves alone where the two do not fit.</summary>
+    public static IReadOnlyList<(IReadOnlyList<HungLeaf> Leaves, FittedScene Drawn)> DrawPair(
+        HungLeaf left, HungLeaf? right, LengthFormat format, double widthMillimetres, double heightMillimetres)
+    {
+        IReadOnlyList<HungLeaf> both = right is null ? [left] : [left, right];
+        var drawn = Draw(both, format, widthMillimetres, heightMillimetres);
+        return right is null || drawn.Fits ? [(both, drawn)]
+            : [.. both.Select(leaf => ((IReadOnlyList<HungLeaf>)[leaf], Draw([leaf], format, widthMillimetres, heightMillimetres)))];
+    }
+
+    // Side by side.
+    private static (Length Width, Length Height) Size(IReadOnlyList<HungLeaf> leaves) =>
         (leaves.Aggregate(Length.Zero, (sum, leaf) => sum + leaf.Leaf.Width.Length), leaves.Max(leaf => leaf.Leaf.Height.Length));
 }

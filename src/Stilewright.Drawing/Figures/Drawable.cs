@@ -69,7 +69,7 @@ public sealed record Drawable(ProjectBreakdown Project, Func<Scale, LengthFormat
 
     private static Found<Drawable> Boring(Breakdown breakdown, ProjectBreakdown project, SizedLeaf leaf) =>
         HangingPlan.Of(breakdown).Leaves.FirstOrDefault(hung => hung.Leaf.Path == leaf.Path) is { } hung
-            ? There(new(project, (scale, format) => BoringFigure.Draw([hung], scale, format)))
+            ? There(new(project, (scale, format) => BoringFigure.Draw([hung], scale, format, isBeside: !hung.IsUpright)))
             : new Found<Drawable>.Missing($"Leaf {leaf.Label} has no hinges: it is a drawer front or fixed, it cannot be built, or the setting hinge.usual names none for it.");
 
     private static IEnumerable<string> Names(Breakdown breakdown) =>

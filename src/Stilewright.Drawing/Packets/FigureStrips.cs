@@ -115,8 +115,14 @@ internal static class FigureStrips
         return [.. Shelves(drawn, width), .. LeftOut(left, width)];
     }
 
-    private static IEnumerable<Strip> LeftOut(IEnumerable<Figure> figures, double width) => figures.SelectMany(figure =>
-        Prose.Paragraph($"{figure.Title}: left out, because it does not fit on this paper at any standard scale.", width));
+    /// <summary>A drawing whose scale was found already, in the middle of the sheet; one that does not fit is told.</summary>
+    public static IEnumerable<Strip> Drawn(string title, FittedScene drawn, double width) =>
+        drawn.Fits ? [Shelf([Captioned(title, drawn.Scene, width)], width)] : LeftOut(title, width);
+
+    private static IEnumerable<Strip> LeftOut(string title, double width) =>
+        Prose.Paragraph($"{title}: left out, because it does not fit on this paper at any standard scale.", width);
+
+    private static IEnumerable<Strip> LeftOut(IEnumerable<Figure> figures, double width) => figures.SelectMany(figure => LeftOut(figure.Title, width));
 
     // In the order given, or the highest first where that takes less paper.
     private static IReadOnlyList<Strip> Shelves(IEnumerable<(Figure Figure, Scene Scene)> drawn, double width)

@@ -42,18 +42,15 @@ internal sealed class HangingSheets
         flow.Add(Prose.Title("Boring and hanging", Width, new Bookmark("Boring and hanging", 2)));
         flow.Add(Prose.Paragraph("Leaves are drawn from the back, top up, as they lie face down: left and right change places.", Width, TextStyle.Small).Select(strip => strip with { KeepWithNext = true }));
         foreach (var (left, right) in plan.InPairs)
-            LayFigure(right is null ? [left] : [left, right]);
+        {
+            foreach (var (drawn, fitted) in BoringFigure.DrawPair(left, right, format, Width, flow.Height * ShareOfSheet))
+                flow.Add(FigureStrips.Drawn(string.Join(" and ", drawn.Select(leaf => leaf.Leaf.Label)), fitted, Width));
+        }
+
         LayNumbers();
         LayStops();
         LaySteps();
         LayWorking();
-    }
-
-    private void LayFigure(IReadOnlyList<HungLeaf> drawn)
-    {
-        var (width, height) = BoringFigure.Size(drawn);
-        var title = string.Join(" and ", drawn.Select(leaf => leaf.Leaf.Label));
-        flow.Add(FigureStrips.One(new(title, width, height, scale => BoringFigure.Draw(drawn, scale, format)), format.Unit, Width, flow.Height * ShareOfSheet, flow.Height));
     }
 
     private void LayNumbers()
@@ -108,17 +105,18 @@ internal sealed class HangingSheets
             flow.Add(Prose.Paragraph(line, Width));
     }
 
-    // Leaves that are hung alike share their steps.
+    // Leaves that are hung alike share their steps, but for which edge is marked.
     private void LaySteps()
     {
-        var alike = leaves.GroupBy(leaf => string.Join('\n', Steps(leaf).Select(step => step.Words)));
-        foreach (var group in alike)
+        foreach (var group in leaves.GroupBy(leaf => string.Join('\n', Steps(leaf).Where(step => !step.Step.IsOfHand).Select(step => step.Words))))
         {
             flow.Add(Prose.Heading($"How to hang {string.Join(", ", group.Select(leaf => leaf.Leaf.Label))}", Width));
-            foreach (var (title, words, step) in Steps(group.First()))
+            foreach (var (number, (title, words, step)) in Steps(group.First()).Index())
             {
                 var style = step.IsCaution ? TextStyle.Body.Bold : TextStyle.Body;
-                flow.Add(Prose.First(Prose.Led(title, words, style, Width), 1.6).Select(strip => strip with { KeepWithNext = true }));
+                var told = !step.IsOfHand ? words : string.Join(" ", group.GroupBy(leaf => Steps(leaf).ElementAt(number).Words)
+                    .Select(same => group.Count() == same.Count() ? same.Key : $"{string.Join(", ", same.Select(leaf => leaf.Leaf.Label))}: {same.Key}"));
+                flow.Add(Prose.First(Prose.Led(title, told, style, Width), 1.6).Select(strip => strip with { KeepWithNext = true }));
                 flow.Add(Prose.Paragraph($"Source: {step.Source.Text}", Width, TextStyle.Small, above: 0));
             }
         }

@@ -22,7 +22,7 @@ public static class HangingSteps
         if (leaf.Sheet is { } sheet)
         {
             steps.Add(new("Before boring", $"Boring is machine work: read the manual, keep guards in place and hands away from the bit, and clamp small work. Unplug before the bit is changed.", null, Machinery, IsCaution: true));
-            steps.Add(new("Mark", leaf.Hand.HasTop ? (FormattableString)$"Mark the top and the hinge edge on the back: seen from the back it is the {Words(sheet.Edge)} edge." : $"Either way round will do. Choose a top and mark it, and mark the hinge edge on the back: seen from the back it is the {Words(sheet.Edge)} edge.", null, Practice));
+            steps.Add(new("Mark", leaf.Hand.HasTop ? (FormattableString)$"Mark the top and the hinge edge on the back: seen from the back it is the {Words(sheet.Edge)} edge." : $"Either way round will do. Choose a top and mark it, and mark the hinge edge on the back: seen from the back it is the {Words(sheet.Edge)} edge.", null, Practice, IsOfHand: true));
             steps.Add(new("Bore", $"Set the depth stop to {hinge.Cup!.Depth.WithUnit} on scrap as thick as the leaf. Bore cups of {hinge.Cup.Diameter.WithUnit}, their near edge {sheet.Distance} from the edge, their centre {sheet.CupCentre}.", sheet.CupCentre, Practice));
             if (hinge.Cup is { ScrewSpacing: { } spacing })
                 steps.Add(new("Screw holes beside the cup", hinge.Cup.ScrewOffset is { } behind ? (FormattableString)$"Their centres are {spacing.WithUnit} apart, {behind.WithUnit} behind the cup's centre." : $"Their centres are {spacing.WithUnit} apart.", null, HingeSheet(hinge)));

@@ -12,7 +12,7 @@ namespace Stilewright.Hanging;
 public sealed record StopFor(Bore Bore, Stop Stop, Side End, Length Error)
 {
     // A hinge's screws move a leaf no further in height, on most sheets.
-    private static readonly Length Furthest = Length.FromInches(new(1, 16));
+    internal static readonly Length Furthest = Length.FromInches(new(1, 16));
 
     /// <summary>Whether the stop can be used; else the place is marked and bored without one.</summary>
     public bool IsNear => Length.Abs(Error) <= Furthest;
@@ -22,7 +22,11 @@ public sealed record StopFor(Bore Bore, Stop Stop, Side End, Length Error)
 /// <param name="Left">Null where the machine has none on the left.</param>
 /// <param name="Right">Null where the machine has none on the right.</param>
 /// <param name="Error">The worst that it puts an outer boring wrong by.</param>
-public sealed record BatchStops(Stop? Left, Stop? Right, Length Error);
+public sealed record BatchStops(Stop? Left, Stop? Right, Length Error)
+{
+    /// <summary>Whether they can be used for all.</summary>
+    public bool IsNear => Error <= StopFor.Furthest;
+}
 
 /// <summary>How a leaf is bored on a machine with stops: it lies face down, its hinge edge against the fence.</summary>
 /// <remarks>A leaf hinged on its left has its top on the left, seen by who stands at the machine; one hinged on its right has it on the right.</remarks>

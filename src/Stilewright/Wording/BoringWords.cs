@@ -124,7 +124,9 @@ public static class BoringWords
             if (StopPlan.ForBatch(machine, sheets) is not { } batch)
                 continue;
             var stops = string.Join(" and ", new[] { batch.Left, batch.Right }.OfType<Stop>().Select(stop => stop.Name));
-            yield return $"One setting for all {sheets.Length.ToString(CultureInfo.InvariantCulture)} doors on {machine.Name}: {stops} for the outer hinges; the worst is {format.PrintWithUnit(batch.Error)} off.";
+            var count = sheets.Length.ToString(CultureInfo.InvariantCulture);
+            yield return batch.IsNear ? $"One setting for all {count} doors on {machine.Name}: {stops} for the outer hinges; the worst is {format.PrintWithUnit(batch.Error)} off."
+                : $"No one setting of {machine.Name} serves all {count} doors: take each door's own stops.";
         }
     }
 }
