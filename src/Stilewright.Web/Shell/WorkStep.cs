@@ -7,6 +7,7 @@ public enum WorkStep
     Size,
     BreakDown,
     Patterns,
+    Hang,
     Packet,
     History,
 }
@@ -19,6 +20,7 @@ public static class WorkSteps
         public string Name => step switch
         {
             WorkStep.BreakDown => "Break down",
+            WorkStep.Hang => "Bore and hang",
             _ => step.ToString(),
         };
 

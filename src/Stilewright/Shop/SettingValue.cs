@@ -15,5 +15,11 @@ public sealed class SettingValues(IReadOnlyDictionary<Setting, SettingValue> val
 
     public IReadOnlyDictionary<Setting, SettingValue> Values { get; } = values;
 
+    /// <summary>The same with one more or another value.</summary>
+    public SettingValues With(Setting setting, SettingValue value) => new(new Dictionary<Setting, SettingValue>(Values) { [setting] = value });
+
+    /// <summary>The same without that setting.</summary>
+    public SettingValues Without(Setting setting) => new(Values.Where(each => each.Key != setting).ToDictionary());
+
     public SettingValue? Find(Setting setting) => Values.GetValueOrDefault(setting);
 }

@@ -40,6 +40,7 @@ public sealed class HelpTests
     [InlineData("patterns", "29 CFR 1910.213")]
     [InlineData("measure", "≈3/32")]
     [InlineData("standard", "29 CFR 1910.213")]
+    [InlineData("hang", "29 CFR 1910.213")]
     [InlineData("packet", "1·1L·LS")]
     [InlineData("history", "Undo takes back your own last change")]
     [InlineData("designs", "16 CFR 1201")]

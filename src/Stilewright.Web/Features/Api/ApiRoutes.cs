@@ -12,6 +12,7 @@ public static class ApiRoutes
         CourseApi.Map(courses);
         ImportApi.Map(courses);
         SizeApi.Map(courses);
+        HangingApi.Map(courses);
         PaperApi.Map(courses);
         HandedOutApi.Map(courses);
         ListApi.Map(courses);

@@ -92,7 +92,7 @@ internal static class SizeApi
     private static async Task<Results<ContentHttpResult, Wrong, Missing>> DrawingAsync(
         [Description("The id of the course.")] string id,
         [FromQuery(Name = "path"), Description("A face, run, leaf or part, by path or label such as 7.2L.")] string? path,
-        [FromQuery(Name = "view"), Description("Of a leaf: front, back, stick-across or stick-up; front when absent.")] string? view,
+        [FromQuery(Name = "view"), Description("Of a leaf: front, back, stick-across, stick-up or boring; front when absent.")] string? view,
         [FromQuery(Name = "unit"), Description("in or mm; absent, the unit the project is written in.")] string? unit,
         [FromQuery(Name = "scale"), Description("How many times smaller than the thing; absent, the largest standard scale that fits.")] string? scale,
         [FromQuery(Name = "width"), Description("Room on paper in millimetres; 180 when absent.")] string? width,

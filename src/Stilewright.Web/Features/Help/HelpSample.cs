@@ -1,4 +1,5 @@
 using Stilewright.Doors;
+using Stilewright.Hanging;
 using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;
@@ -17,10 +18,17 @@ public static class HelpSample
     private static readonly Lazy<ProjectBreakdown> Tenoned = new(() => Break("tenoned", Mount.Overlay, isPair: false, Plain));
     private static readonly Lazy<ProjectBreakdown> Arched = new(() => Break("arched", Mount.Overlay, isPair: false, Plain));
 
+    private static readonly Lazy<HungLeaf> HungPair = new(() => HangingPlan.Of(Breakdown.Of(
+        Course("raised", Mount.Overlay, isPair: true, new(In("23 3/4"), HeightLeft: In("29 1/2"))) with { Overrides = SettingValues.None.With(Settings.UsualHinge, new("example-cup-compact", default)) },
+        ShippedStandards.Inch)).Leaves[0]);
+
     private static Readings Plain => new(In("15"), HeightLeft: In("20"), Rising: In("25"), Falling: In("25"));
 
     /// <summary>A pair on an opening of 23 3/4 × 29 1/2 in.</summary>
     public static ProjectBreakdown Pair => Square.Value;
+
+    /// <summary>The left leaf of that pair on cup hinges.</summary>
+    public static HungLeaf Hung => HungPair.Value;
 
     /// <summary>One overlay door on an opening that is out of square.</summary>
     public static ProjectBreakdown OutOfSquare => Leaning.Value;

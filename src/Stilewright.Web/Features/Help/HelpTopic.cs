@@ -14,6 +14,7 @@ public sealed record HelpTopic(string Slug, string Name, string Summary)
         new("check", "Check my list", "How your own cut list is checked, how much you are told, and who sees it."),
         new("patterns", "Patterns", "Arches: their families, radii, and how a full-size pattern is printed and used."),
         new("adjust", "Adjust", "From the gaps read on hung doors to the screw that is turned, and what is done where no screw reaches."),
+        new("hang", "Bore and hang", "How many hinges and where, which door a boring makes, stops, and hanging step by step."),
         new("packet", "Packet", "What is printed for a bench, and what is remembered of it."),
         new("history", "History", "Who changed what, taking back, and two people at one field."),
         new("standard", "House standard", "The shop's own constants, cutters and machines, and what may differ from them."),
