@@ -29,6 +29,10 @@ internal sealed class PacketCommand(Screen screen, TimeProvider clock) : Command
         [Description("Leave out how the sizes of each leaf are found.")]
         public bool NoWorking { get; init; }
 
+        [CommandOption("--no-wood")]
+        [Description("Leave out panels through the year, glue-ups and weights.")]
+        public bool NoWood { get; init; }
+
         [CommandOption("--no-labels")]
         [Description("Leave the sheets of labels out.")]
         public bool NoLabels { get; init; }
@@ -70,6 +74,7 @@ internal sealed class PacketCommand(Screen screen, TimeProvider clock) : Command
             Finest = settings.Finest is null ? null : format.FinestDenominator,
             PartDrawings = !settings.NoPartDrawings,
             Working = !settings.NoWorking,
+            Wood = !settings.NoWood,
             Labels = settings.NoLabels ? null : new(settings.LabelSheetFor(paper), settings.LabelPrint),
             Worksheets = settings.Worksheets,
         };

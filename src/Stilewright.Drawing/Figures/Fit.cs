@@ -12,14 +12,16 @@ public static class Fit
     /// <param name="heightMillimetres">Height of the room on paper.</param>
     /// <param name="draw">Makes the drawing at a scale.</param>
     /// <param name="thing">Width and height of the thing itself; scales at which it alone is too large are not drawn. Null when not known.</param>
+    /// <param name="scales">What is tried, from large to small; the standard scales that reduce when null.</param>
     public static FittedScene Largest(
-        LengthUnit unit, double widthMillimetres, double heightMillimetres, Func<Scale, Scene> draw, (Length Width, Length Height)? thing = null)
+        LengthUnit unit, double widthMillimetres, double heightMillimetres, Func<Scale, Scene> draw, (Length Width, Length Height)? thing = null,
+        IReadOnlyList<Scale>? scales = null)
     {
         const double ToleranceMillimetres = 1e-6;
         bool IsWithin(double width, double height) =>
             width <= widthMillimetres + ToleranceMillimetres && height <= heightMillimetres + ToleranceMillimetres;
 
-        var scales = Scale.Of(unit);
+        scales ??= Scale.Of(unit);
         foreach (var scale in scales)
         {
             if (thing is var (width, height) && !IsWithin(scale.OnPaper(width), scale.OnPaper(height)))

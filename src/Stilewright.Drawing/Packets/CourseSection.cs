@@ -59,6 +59,8 @@ internal sealed class CourseSection
                 FindingWords.Summary([.. contents.FindingsOf(project)]),
             ])),
             Width, Most));
+        if (contents.Settings.Wood && WoodSheets.Total("All leaves", Breakdown.Leaves, format) is { } total)
+            flow.Add(Prose.Paragraph(total, Width, above: 3));
         foreach (var severity in new[] { Severity.Hazard, Severity.Caution, Severity.Note })
         {
             Finding[] own = [.. Breakdown.Findings.Where(finding => finding.Severity == severity)];

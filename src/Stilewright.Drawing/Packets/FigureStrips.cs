@@ -124,6 +124,19 @@ internal static class FigureStrips
 
     private static IEnumerable<Strip> LeftOut(IEnumerable<Figure> figures, double width) => figures.SelectMany(figure => LeftOut(figure.Title, width));
 
+    /// <summary>A drawing that is laid out already, with its title and its scale, where it has one, below.</summary>
+    public static Strip Of(Scene scene, double width, string title)
+    {
+        var caption = Typesetter.Set(scene.Scale is { } scale ? $"{title}, scale {scale}" : title, TextStyle.Small);
+        var left = Math.Max(0, (width - scene.WidthMillimetres) / 2);
+        return new(scene.HeightMillimetres + ToCaption + caption.Height,
+        [
+            new SceneGroup(null, scene.Description, scene.Nodes) { At = new(left, 0) },
+            Strip.Put(caption, Math.Max(0, (width - caption.Width) / 2), scene.HeightMillimetres + ToCaption),
+        ])
+        { SpaceBefore = AboveFigure, Scales = scene.Scale is null ? [] : [scene.Scale] };
+    }
+
     // In the order given, or the highest first where that takes less paper.
     private static IReadOnlyList<Strip> Shelves(IEnumerable<(Figure Figure, Scene Scene)> drawn, double width)
     {

@@ -23,6 +23,9 @@ public sealed record PacketSettings(Paper Paper, LengthUnit? Unit = null, bool S
     /// <summary>Whether the working of every leaf is printed.</summary>
     public bool Working { get; init; } = true;
 
+    /// <summary>Whether panels through the year, glue-ups and weights are printed.</summary>
+    public bool Wood { get; init; } = true;
+
     /// <summary>How labels of the parts are printed after each project's sheets; null for none.</summary>
     public PacketLabels? Labels { get; init; }
 

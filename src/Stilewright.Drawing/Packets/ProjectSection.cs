@@ -49,6 +49,8 @@ internal sealed class ProjectSection
         }
 
         new HangingSheets(contents, project, section.flow, section.format).Lay();
+        if (contents.Settings.Wood)
+            new WoodSheets(project, section.flow, section.format).Lay();
         section.LayCutList();
         return contents.Number(section.flow.End(), project);
     }

@@ -11,7 +11,7 @@ namespace Stilewright.Wood;
 /// <param name="Width">Of the staves together, jointed.</param>
 /// <param name="Length">Of every stave.</param>
 /// <param name="Waste">How much wider the staves are together than the rough size.</param>
-/// <param name="Clamps">How many, over and under in turn.</param>
+/// <param name="Clamps">How many, over and under in turn; none for a single board.</param>
 /// <param name="ClampSpacing">At most this from one to the next.</param>
 /// <param name="Limit">The machine whose width makes it several sections; null where it goes through whole.</param>
 /// <param name="Steps">The way from rough boards to the finished thickness, in order.</param>
@@ -69,7 +69,7 @@ public sealed record GlueUp(
             return new GlueUpResult.Refused($"A board is wider than {limit!.Name} takes, {section}.", $"Rip it first.");
         var total = widths.Aggregate(default(Length), (sum, each) => sum + each.Jointed);
         var spacing = Length.Least(WidestSpacing, Length.Least(staves[0].Jointed, staves[^1].Jointed) * 2);
-        var clamps = Math.Max(2, Whole(rough.Length.Length / spacing));
+        var clamps = staves.Count == 1 ? 0 : Math.Max(2, Whole(rough.Length.Length / spacing));
         return new GlueUpResult.Planned(new(part, staves, total, rough.Length.Length, total - needed, clamps, spacing, staves[^1].Section > 1 ? limit : null,
             StepsOf(part, staves, limit, order)));
     }
@@ -125,7 +125,7 @@ public sealed record GlueUp(
         List<FormattableString> steps = [];
         if (thickness.Rough is { } rough)
             steps.Add($"Joint one face and plane the boards from {rough.Length} a little over {thickness.Planed.Length}, all alike; let them rest a day.");
-        steps.Add($"Joint both edges, {order.JointAllowance} off each, the mates of a joint with opposite faces to the fence.");
+        steps.Add($"Joint both edges, {order.JointAllowance} off each{(staves.Count > 1 ? ", the mates of a joint with opposite faces to the fence" : "")}.");
         if (staves.Count > 1 && sections == 1)
             steps.Add($"Lay the staves by their numbers with the arrows one way, glue and clamp them flat.");
         if (sections > 1)

@@ -24,6 +24,9 @@ public sealed record PacketOrder(IReadOnlyList<int>? Benches, LengthUnit? Unit =
     public bool PartDrawings { get; init; } = true;
     public bool Working { get; init; } = true;
 
+    /// <summary>Whether panels through the year, glue-ups and weights are printed.</summary>
+    public bool Wood { get; init; } = true;
+
     /// <summary>Whether sheets of labels follow each project.</summary>
     public bool Labels { get; init; } = true;
 
@@ -48,6 +51,7 @@ public sealed record PacketOrder(IReadOnlyList<int>? Benches, LengthUnit? Unit =
         {
             PartDrawings = PartDrawings,
             Working = Working,
+            Wood = Wood,
             Labels = Labels ? new(SheetFor(course), LabelPrint) : null,
             Worksheets = Worksheets,
         }, ProgramVersion.Text, now);
