@@ -54,7 +54,13 @@ internal static class CommandLine
             .WithExample("sheet", "evening-course.json", "--leaf", "3.1L", "--mm");
         configuration.AddCommand<WoodCommand>("wood")
             .WithDescription("How panels, gaps and overlays fare through the year, which panel widths work, and what leaves weigh.")
-            .WithExample("wood", "evening-course.json", "--bench", "3");
+            .WithExample("wood", "evening-course.json", "--bench", "3")
+            .WithExample("wood", "evening-course.json", "--leaf", "1.2L", "--boards", "\"4 1/2, 5, 6 1/4\"");
+        configuration.AddCommand<MoistureCommand>("moisture")
+            .WithDescription("What moisture air brings wood to, which air keeps it there, and how far a width moves from one moisture to another.")
+            .WithExample("moisture", "--temperature", "70F", "--humidity", "45")
+            .WithExample("moisture", "--temperature", "21C", "--moisture", "8")
+            .WithExample("moisture", "--wood", "\"red oak\"", "--width", "\"11 1/2\"", "--from", "8", "--to", "12");
         configuration.AddCommand<WorkCommand>("work")
             .WithDescription("How a size was found, in words and figures, and where each figure was entered.")
             .WithExample("work", "evening-course.json", "3.1L.TR", "--figure", "length");

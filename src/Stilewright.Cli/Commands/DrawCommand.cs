@@ -27,7 +27,7 @@ internal sealed class DrawCommand(Screen screen) : Command<DrawCommand.Settings>
         public string? Place { get; init; }
 
         [CommandOption("--view <VIEW>")]
-        [Description("Of a leaf: front, back, stick-across or stick-up (story sticks at full size), or boring (its boring sheet); front when absent.")]
+        [Description("Of a leaf: front, back, stick-across or stick-up (story sticks at full size), or boring (its boring sheet); of a solid panel: panel-fit, panel-play or glue-up; front when absent.")]
         public string View { get; init; } = LeafViews.Front;
 
         [CommandOption("--scale <NUMBER>")]
@@ -93,7 +93,7 @@ internal sealed class DrawCommand(Screen screen) : Command<DrawCommand.Settings>
         }
         else
         {
-            var fitted = Fit.Largest(format.Unit, settings.Width, settings.Height, each => thing.Draw(each, format));
+            var fitted = Fit.Largest(format.Unit, settings.Width, settings.Height, each => thing.Draw(each, format), scales: thing.Scales);
             scene = fitted.Scene;
             if (!fitted.Fits)
                 screen.Error.WriteLine($"Even at {scene.Scale} the drawing is larger than {settings.Width:0} × {settings.Height:0} mm: give more room with --width and --height.");
@@ -103,7 +103,7 @@ internal sealed class DrawCommand(Screen screen) : Command<DrawCommand.Settings>
         if (settings.Out is { } path)
         {
             OutputFile.Write(path, text, settings.Replace);
-            screen.Error.WriteLine($"{path}: {scene.Title}, {scene.Scale}.");
+            screen.Error.WriteLine($"{path}: {scene.Title}{(scene.Scale is { } shown ? $", {shown}" : "")}.");
         }
         else
         {

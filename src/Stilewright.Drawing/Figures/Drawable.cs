@@ -2,6 +2,7 @@ using Stilewright.Doors;
 using Stilewright.Drawing.Scenes;
 using Stilewright.Hanging;
 using Stilewright.Measure;
+using Stilewright.Wood;
 using Stilewright.Wording;
 
 namespace Stilewright.Drawing.Figures;
@@ -11,9 +12,14 @@ namespace Stilewright.Drawing.Figures;
 /// <param name="IsFullSize">True for what makes sense at full size only.</param>
 public sealed record Drawable(ProjectBreakdown Project, Func<Scale, LengthFormat, Scene> Draw, bool IsFullSize = false)
 {
-    /// <param name="view">One of <see cref="LeafViews"/>, for a leaf.</param>
+    /// <summary>The scales at which it is tried from large to small; null for those that reduce.</summary>
+    public IReadOnlyList<Scale>? Scales { get; init; }
+
+    /// <param name="view">One of <see cref="LeafViews"/>, for a leaf, or for its panel where the view is of one.</param>
     public static Found<Drawable> Find(Breakdown breakdown, string typed, string view, double widthMillimetres)
     {
+        if (view is LeafViews.PanelFit or LeafViews.PanelPlay or LeafViews.GlueUp)
+            return OfPanel(breakdown, typed, view);
         foreach (var project in breakdown.Projects)
         {
             foreach (var leaf in project.Fronts.SelectMany(front => front.Leaves))
@@ -51,6 +57,34 @@ public sealed record Drawable(ProjectBreakdown Project, Func<Scale, LengthFormat
 
         return new Found<Drawable>.Missing(
             $"There is no face, run, leaf or part {typed} in this course. {PlaceName.Suggest(typed, Names(breakdown))}".TrimEnd());
+    }
+
+    // Of a leaf the first panel that has such a view.
+    private static Found<Drawable> OfPanel(Breakdown breakdown, string typed, string view)
+    {
+        foreach (var project in breakdown.Projects)
+        {
+            foreach (var leaf in project.Fronts.SelectMany(front => front.Leaves))
+            {
+                var isLeaf = PlaceName.Means(typed, leaf.Path, leaf.Label);
+                foreach (var part in leaf.Parts.Where(part => isLeaf || PlaceName.Means(typed, part.Path, part.Label)))
+                {
+                    if (view == LeafViews.GlueUp)
+                    {
+                        if (part.Work.Contains(EdgeWork.JoinStaves) && Wood.GlueUp.Of(part, leaf.Standard, GlueUpOrder.Usual) is GlueUpResult.Planned { GlueUp: var glueUp })
+                            return There(new(project, (scale, format) => GlueUpFigure.Draw(glueUp, scale, format)));
+                    }
+                    else if (Wood.PanelFit.Of(part, leaf.Standard) is { } fit)
+                    {
+                        return There(view == LeafViews.PanelPlay ? new(project, (_, format) => PlayChart.Draw(fit, format), IsFullSize: true)
+                            : new(project, (scale, format) => PanelFitFigure.Draw(fit, leaf, scale, format)) { Scales = [.. Scale.EnlargedOf(LengthUnit.Inch), .. Scale.Of(LengthUnit.Inch).Skip(1)] });
+                    }
+                }
+            }
+        }
+
+        var some = breakdown.Leaves.SelectMany(leaf => leaf.Parts).Where(part => part.Groove is not null || part.Work.Contains(EdgeWork.JoinStaves)).SelectMany(part => new[] { part.Label, part.Path });
+        return new Found<Drawable>.Missing($"The view {view} is of a solid panel{(view == LeafViews.GlueUp ? " or slab" : " whose wood is known")}, and {typed} has none. {PlaceName.Suggest(typed, some)}".TrimEnd());
     }
 
     private static Found<Drawable> There(Drawable thing) => new Found<Drawable>.There(thing);

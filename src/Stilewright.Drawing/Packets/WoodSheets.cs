@@ -89,16 +89,16 @@ internal sealed class WoodSheets(ProjectBreakdown project, Flow flow, LengthForm
 
     private void LayGlueUps()
     {
-        var standards = Leaves.SelectMany(leaf => leaf.Parts.Select(part => (part.Path, leaf.Standard))).ToDictionary(each => each.Path, each => each.Standard);
-        // One board that is wide enough is no glue-up.
-        foreach (var line in CutList.Of(Leaves.SelectMany(leaf => leaf.Parts).Where(part => part.Work.Contains(EdgeWork.JoinStaves))))
+        // Left and right ones are alike until they are shaped. One board that is wide enough is no glue-up.
+        var parts = Leaves.SelectMany(leaf => leaf.Parts.Where(part => part.Work.Contains(EdgeWork.JoinStaves)).Select(part => (Part: part, leaf.Standard)));
+        foreach (var alike in parts.GroupBy(each => Key(each.Part)))
         {
-            var standard = standards[line.Part.Path];
-            var result = GlueUp.Of(line.Part, standard, GlueUpOrder.Usual);
+            var (part, standard) = alike.First();
+            var result = GlueUp.Of(part, standard, GlueUpOrder.Usual);
             if (result is GlueUpResult.Planned { GlueUp.Staves.Count: 1 })
                 continue;
             Begin("glue-ups and weights", "Glue-ups", ref hasNone);
-            flow.Add(Prose.Heading($"{string.Join(", ", line.Parts.Select(part => part.Label))}: {line.Part.Name}, {line.Part.Material}{(line.Count > 1 ? $", {line.Count} alike" : "")}", Width));
+            flow.Add(Prose.Heading($"{string.Join(", ", alike.Select(each => each.Part.Label))}: {part.Name}, {part.Material}{(alike.Count() > 1 ? $", {Text(alike.Count())} alike" : "")}", Width));
             switch (result)
             {
                 case GlueUpResult.Planned(var glueUp):
@@ -110,6 +110,10 @@ internal sealed class WoodSheets(ProjectBreakdown project, Flow flow, LengthForm
             }
         }
     }
+
+    private static object Key(Part part) => (
+        part.Name, part.Material, part.Stock, (part.Rough?.Width.Amount, part.Rough?.Length.Amount, part.GlueUp.Width.Amount, part.GlueUp.Length.Amount),
+        (part.Thickness?.Rough?.Amount, part.Thickness?.Planed.Amount, part.Thickness?.Final.Amount));
 
     private void LayGlueUp(GlueUp glueUp, IReadOnlyList<GlueUpCaution> cautions)
     {

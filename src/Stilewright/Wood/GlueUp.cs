@@ -124,7 +124,7 @@ public sealed record GlueUp(
         var thickness = part.Thickness!;
         List<FormattableString> steps = [];
         if (thickness.Rough is { } rough)
-            steps.Add($"Joint one face and plane the boards from {rough.Length} a little over {thickness.Planed.Length}, all alike; let them rest a day.");
+            steps.Add($"Joint one face and plane the boards from {rough.Length} to a little over {thickness.Planed.Length}, all alike; let them rest a day.");
         steps.Add($"Joint both edges, {order.JointAllowance} off each{(staves.Count > 1 ? ", the mates of a joint with opposite faces to the fence" : "")}.");
         if (staves.Count > 1 && sections == 1)
             steps.Add($"Lay the staves by their numbers with the arrows one way, glue and clamp them flat.");

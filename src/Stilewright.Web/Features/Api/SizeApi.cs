@@ -10,6 +10,7 @@ using Stilewright.Drawing.Writing;
 using Stilewright.Measure;
 using Stilewright.Shop;
 using Stilewright.Web.Desk;
+using Stilewright.Wood;
 using Stilewright.Wording;
 
 namespace Stilewright.Web.Features.Api;
@@ -28,6 +29,8 @@ internal static class SizeApi
         courses.MapGet("{id}/benches/{bench}/breakdown", BenchAsync).WithTags("Sizes").WithSummary("Sizes, parts in three stages and findings of one bench");
         courses.MapGet("{id}/cut-list", CutListAsync).WithTags("Sizes").WithSummary("What to cut, identical parts gathered")
             .WithDescription("As JSON with exact fractions of inches, or as comma-separated values by format=csv or the header Accept: text/csv.").Gives(Json, "text/csv");
+        courses.MapGet("{id}/wood", WoodAsync).WithTags("Sizes").WithSummary("Panels through the year, gaps and overlays, glue-ups and weights")
+            .WithDescription("Lengths are exact fractions of inches as text; moisture in %, weight in pounds.").Gives(Json);
         courses.MapGet("{id}/drawing", DrawingAsync).WithTags("Drawings").WithSummary("A face, run, leaf or part as SVG").Gives(Svg);
     }
 
@@ -89,10 +92,31 @@ internal static class SizeApi
         }
     }
 
+    private static async Task<Results<FileContentHttpResult, Wrong, Missing>> WoodAsync(
+        [Description("The id of the course.")] string id,
+        [FromQuery(Name = "bench"), Description("Only this bench.")] string? bench,
+        [FromQuery(Name = "leaf"), Description("Only this leaf, by label or path.")] string? leaf,
+        Workshop workshop, CancellationToken stop)
+    {
+        var query = new QueryReader();
+        var only = query.Whole("bench", bench, 0, 1, 999);
+        var name = query.Text("leaf", leaf);
+        if (!query.IsSound)
+            return query.Wrong;
+        if (await workshop.OpenAsync(id, stop) is not { } course)
+            return Missing.Course;
+        return Selection.Of(course.Whole, only == 0 ? null : only, name) switch
+        {
+            Found<Selection>.There(var selection) => TypedResults.File(Encoding.UTF8.GetBytes(WoodJson.Of(selection, GlueUpOrder.Usual)), Json, $"{course.Course.Id}-wood.json"),
+            Found<Selection>.Missing(var problem) => new Missing(problem),
+            _ => throw new InvalidOperationException("A selection is there or missing."),
+        };
+    }
+
     private static async Task<Results<ContentHttpResult, Wrong, Missing>> DrawingAsync(
         [Description("The id of the course.")] string id,
         [FromQuery(Name = "path"), Description("A face, run, leaf or part, by path or label such as 7.2L.")] string? path,
-        [FromQuery(Name = "view"), Description("Of a leaf: front, back, stick-across, stick-up or boring; front when absent.")] string? view,
+        [FromQuery(Name = "view"), Description("Of a leaf: front, back, stick-across, stick-up or boring; of a solid panel: panel-fit, panel-play or glue-up; front when absent.")] string? view,
         [FromQuery(Name = "unit"), Description("in or mm; absent, the unit the project is written in.")] string? unit,
         [FromQuery(Name = "scale"), Description("How many times smaller than the thing; absent, the largest standard scale that fits.")] string? scale,
         [FromQuery(Name = "width"), Description("Room on paper in millimetres; 180 when absent.")] string? width,
@@ -115,7 +139,7 @@ internal static class SizeApi
             case Found<Drawable>.There(var thing):
                 var format = new LengthFormat(shown ?? thing.Project.Project.Unit ?? course.Course.Unit, thing.Project.Standard.Format.FinestDenominator);
                 var scene = thing.IsFullSize ? thing.Draw(Scale.FullSize, format)
-                    : smaller > 0 ? thing.Draw(new(smaller), format) : Fit.Largest(format.Unit, across, up, each => thing.Draw(each, format)).Scene;
+                    : smaller > 0 ? thing.Draw(new(smaller), format) : Fit.Largest(format.Unit, across, up, each => thing.Draw(each, format), scales: thing.Scales).Scene;
                 response.Headers.ContentDisposition = Attachment($"{place}-{seen}.svg");
                 return TypedResults.Text(SvgWriter.Text(scene.OnSheet(SheetMargin)), Svg, Encoding.UTF8);
             case Found<Drawable>.Missing(var problem):
