@@ -29,15 +29,16 @@ public sealed class WoodTests : IDisposable
     [Fact]
     public void Glue_ups_come_from_a_range_or_from_real_boards()
     {
-        var range = Ran.With("wood", folder.Sample(), "--leaf", "1.2L", "--staves", "2..3");
+        var sample = folder.Sample();
+        var range = Ran.With("wood", sample, "--leaf", "1.2L", "--staves", "2..3");
         Assert.Contains("Glue-up of 1·2L·P", range.Output, StringComparison.Ordinal);
         Assert.Contains("push blocks", range.Output, StringComparison.Ordinal);
         Assert.Contains("29 CFR 1910.213", range.Output, StringComparison.Ordinal);
         // 4 1/2 + 4 1/4 + 3 1/2 less 1/8 each is 11 7/8, for 11 11/16: geometry.
-        var boards = Ran.With("wood", folder.Sample(), "--leaf", "1.2L", "--boards", "4 1/2, 5, 4 1/4, 3 1/2");
+        var boards = Ran.With("wood", sample, "--leaf", "1.2L", "--boards", "4 1/2, 5, 4 1/4, 3 1/2");
         Assert.Contains("Together 11 7/8 × 24, 3/16 over", boards.Output, StringComparison.Ordinal);
-        Assert.Contains("too narrow together", Ran.With("wood", folder.Sample(), "--leaf", "1.2L", "--boards", "4, 5").Output, StringComparison.Ordinal);
-        Assert.DoesNotContain("Glue-up", Ran.With("wood", folder.Sample(), "--leaf", "1.2L").Output, StringComparison.Ordinal);
+        Assert.Contains("too narrow together", Ran.With("wood", sample, "--leaf", "1.2L", "--boards", "4, 5").Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("Glue-up", Ran.With("wood", sample, "--leaf", "1.2L").Output, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -72,9 +73,10 @@ public sealed class WoodTests : IDisposable
     [InlineData("glue-up", "1.2L", "glued up")]
     public void Panels_are_drawn(string view, string place, string told)
     {
-        var ran = Ran.With("draw", folder.Sample(), place, "--view", view);
+        var sample = folder.Sample();
+        var ran = Ran.With("draw", sample, place, "--view", view);
         Assert.Equal((ExitCode.Good, ""), (ran.Code, ran.Error));
         Assert.Contains(told, ran.Output, StringComparison.OrdinalIgnoreCase);
-        Assert.Equal(ExitCode.WrongUse, Ran.With("draw", folder.Sample(), "1.2L.TR", "--view", view).Code);
+        Assert.Equal(ExitCode.WrongUse, Ran.With("draw", sample, "1.2L.TR", "--view", view).Code);
     }
 }

@@ -44,13 +44,11 @@ internal sealed class WoodSheets(ProjectBreakdown project, Flow flow, LengthForm
 
     private void LayPanels()
     {
-        var fits = Leaves.SelectMany(leaf => PanelFit.Of(leaf).Select(fit => (Leaf: leaf, Fit: fit))).ToList();
         var isFirst = true;
-        foreach (var alike in fits.GroupBy(each => Key(each.Leaf, each.Fit)))
+        foreach (var (leaf, fit, labels) in AlikePanels.Of(Leaves))
         {
-            var (leaf, fit) = alike.First();
             Begin("panels through the year", "Panels through the year", ref isFirst);
-            flow.Add(Prose.Heading($"{string.Join(", ", alike.Select(each => each.Fit.Panel.Label))}: {fit.Panel.Name}, {fit.Panel.Material}", Width));
+            flow.Add(Prose.Heading($"{string.Join(", ", labels)}: {fit.Panel.Name}, {fit.Panel.Material}", Width));
             flow.Add(Prose.Paragraph($"{WoodWords.Moisture(fit.Wood.Moisture)} {Capital(WoodWords.Rings(fit.Wood.Rings))}, {WoodWords.Held(fit.IsPinned)}: {WoodWords.Judged(fit)}", Width));
             flow.Add(Prose.Paragraph(WoodWords.Range(fit, figures), Width, TextStyle.Body.Bold));
             LayFit(leaf, fit);
@@ -82,23 +80,16 @@ internal sealed class WoodSheets(ProjectBreakdown project, Flow flow, LengthForm
             flow.Add([FigureStrips.Of(grooves, Width, InGrooves), Strip.Beside((0, [chart, .. words])) with { SpaceBefore = 4 }]);
     }
 
-    // What makes two panels one on paper.
-    private static object Key(SizedLeaf leaf, PanelFit fit) => (
-        fit.Width.Amount, fit.Clear.Amount, fit.Depth.Amount, fit.IsPinned, (fit.Wood.Species.Name, fit.Wood.Rings, fit.Wood.Swelling.Amount, fit.Wood.Shrinking.Amount),
-        (fit.Panel.Grain, fit.Panel.Name, fit.Panel.Thickness?.Final.Amount, leaf.Design?.Cutters), (fit.LeastAir.Amount, fit.LeastEngagement.Amount));
-
     private void LayGlueUps()
     {
-        // Left and right ones are alike until they are shaped. One board that is wide enough is no glue-up.
-        var parts = Leaves.SelectMany(leaf => leaf.Parts.Where(part => part.Work.Contains(EdgeWork.JoinStaves)).Select(part => (Part: part, leaf.Standard)));
-        foreach (var alike in parts.GroupBy(each => Key(each.Part)))
+        // One board that is wide enough is no glue-up.
+        foreach (var (part, standard, labels) in AlikeGlueUps.Of(Leaves))
         {
-            var (part, standard) = alike.First();
             var result = GlueUp.Of(part, standard, GlueUpOrder.Usual);
             if (result is GlueUpResult.Planned { GlueUp.Staves.Count: 1 })
                 continue;
             Begin("glue-ups and weights", "Glue-ups", ref hasNone);
-            flow.Add(Prose.Heading($"{string.Join(", ", alike.Select(each => each.Part.Label))}: {part.Name}, {part.Material}{(alike.Count() > 1 ? $", {Text(alike.Count())} alike" : "")}", Width));
+            flow.Add(Prose.Heading($"{string.Join(", ", labels)}: {part.Name}, {part.Material}{(labels.Count > 1 ? $", {Text(labels.Count)} alike" : "")}", Width));
             switch (result)
             {
                 case GlueUpResult.Planned(var glueUp):
@@ -110,10 +101,6 @@ internal sealed class WoodSheets(ProjectBreakdown project, Flow flow, LengthForm
             }
         }
     }
-
-    private static object Key(Part part) => (
-        part.Name, part.Material, part.Stock, (part.Rough?.Width.Amount, part.Rough?.Length.Amount, part.GlueUp.Width.Amount, part.GlueUp.Length.Amount),
-        (part.Thickness?.Rough?.Amount, part.Thickness?.Planed.Amount, part.Thickness?.Final.Amount));
 
     private void LayGlueUp(GlueUp glueUp, IReadOnlyList<GlueUpCaution> cautions)
     {

@@ -6,6 +6,7 @@ public enum WorkStep
     Measure,
     Size,
     BreakDown,
+    Wood,
     Patterns,
     Hang,
     Packet,

@@ -37,6 +37,8 @@ public sealed class HelpTests
     [InlineData("size", "15 − 2 × 3/32 = 14 13/16")]
     [InlineData("size", "15 + 2 × 1/4 = 15 1/2")]
     [InlineData("patterns", "2 1/4 + 1 1/2 = 3 3/4")]
+    [InlineData("wood", "Equation 13-2")]
+    [InlineData("wood", "from memory")]
     [InlineData("patterns", "29 CFR 1910.213")]
     [InlineData("measure", "≈3/32")]
     [InlineData("standard", "29 CFR 1910.213")]

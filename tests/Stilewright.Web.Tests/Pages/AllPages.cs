@@ -26,6 +26,8 @@ internal static class AllPages
         ["drills"] = "{course}/drills?seed=7",
         ["drill"] = "{course}/drills/2?unit=in&seed=7&finest=16&way=sheet",
         ["course-history"] = "{course}/history",
+        ["wood"] = "{bench}/wood",
+        ["help-wood"] = "/help/wood",
         ["patterns"] = "{bench}/patterns",
         ["adjust"] = "{bench}/adjust",
         ["hang"] = "{bench}/hang",

@@ -11,6 +11,7 @@ public sealed record HelpTopic(string Slug, string Name, string Summary)
         new("measure", "Measure", "How to read an opening, what its diagonals tell, and what is made of a face frame."),
         new("size", "Size", "How the door's size comes from the opening: overlay, inset, lipped; pairs, drawers and neighbours."),
         new("break-down", "Break down", "How long the rails are, how large the panel is, and the three sizes of every part."),
+        new("wood", "Wood", "How panels and gaps fare through the year, how staves are glued up, and what a leaf weighs."),
         new("check", "Check my list", "How your own cut list is checked, how much you are told, and who sees it."),
         new("patterns", "Patterns", "Arches: their families, radii, and how a full-size pattern is printed and used."),
         new("adjust", "Adjust", "From the gaps read on hung doors to the screw that is turned, and what is done where no screw reaches."),
