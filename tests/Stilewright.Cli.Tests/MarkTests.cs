@@ -63,6 +63,34 @@ public sealed class MarkTests : IDisposable
         Assert.Contains("name an earlier file of the same course", refused.Error, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_list_that_equals_what_was_handed_out_is_told_so()
+    {
+        var packet = folder.File("packet.pdf");
+        Assert.Equal(0, Ran.With("packet", folder.Small(), "--out", packet).Code);
+        var told = HandedOutFile.Beside(packet);
+        var list = Own();
+        var now = folder.Small(width: "24 11/16");
+        var ran = Ran.With("mark", now, list, "--leaf", "7.1L", "--tell", "rule", "--earlier", told);
+        Assert.Equal(ExitCode.ListWrong, ran.Code);
+        Assert.Matches(@"This is what was handed out on \d{4}-\d\d-\d\d", ran.Output);
+        Assert.DoesNotContain("Mistake 2", ran.Output, StringComparison.Ordinal);
+
+        var other = folder.Write("other.json", File.ReadAllText(told).Replace("\"course\": \"small\"", "\"course\": \"other\"", StringComparison.Ordinal));
+        var refused = Ran.With("mark", now, list, "--leaf", "7.1L", "--earlier", other);
+        Assert.Equal(ExitCode.FileFailed, refused.Code);
+        Assert.Contains("was handed out of the course other", refused.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_thickness_is_looked_at_where_the_list_states_one()
+    {
+        var list = folder.Write("thick.csv", "part,count,width,length,thickness\nstiles,2,2 1/4,30 1/4,3/4\nrails,2,2 1/4,8 9/16,5/8\n");
+        var ran = Ran.With("mark", folder.Small(), list, "--leaf", "7.1L");
+        Assert.Equal(ExitCode.ListWrong, ran.Code);
+        Assert.Contains("thickness not right", ran.Output, StringComparison.Ordinal);
+    }
+
     // Every length of every leaf of the sample is 1 1/16 too long: none of the right ones is given away.
     [Fact]
     public void No_right_size_of_the_sample_is_given_away()

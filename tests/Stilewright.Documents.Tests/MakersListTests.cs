@@ -76,6 +76,24 @@ public class MakersListTests
     [InlineData("part,height,w\ndoor,32,13", "door||13|32|")]
     public void What_a_cell_means(string text, string told) => Assert.Equal(told, Told(Read(text)));
 
+    [Theory]
+    [InlineData("part,width,length,thickness\nrail,2,8,3/4", CutStage.Finished, "3/4")]
+    [InlineData("part,W,L,T\nrail,2,8,", CutStage.Finished, "")]
+    [InlineData("part,width,length,thick (mm)\nrail,2,8,19.05", CutStage.Finished, "3/4")]
+    [InlineData("part,width,length,planed thickness,final thickness\nrail,2,8,13/16,3/4", CutStage.Finished, "3/4")]
+    [InlineData("part,width,length,planed thickness,final thickness\nrail,2,8,13/16,3/4", CutStage.IntoClamps, "13/16")]
+    [InlineData("""{ "format": "stilewright/makers-list", "version": 1, "unit": "in", "lines": [ { "part": "rail", "width": "2", "thickness": "3/4" } ] }""", CutStage.Finished, "3/4")]
+    public void A_thickness_beside_the_sizes(string text, CutStage stage, string told)
+    {
+        var read = Read(text, stage: stage);
+        Assert.Equal(told, Figure(Assert.Single(read.List.Lines).Thickness));
+        Assert.Empty(read.Unread);
+    }
+
+    [Fact]
+    public void A_thickness_of_another_stage_is_told_as_unread() =>
+        Assert.Equal(["planed thickness"], Read("part,width,length,planed thickness\nrail,2,8,13/16").Unread);
+
     [Fact]
     public void Millimetres_are_the_unit_of_bare_numbers_where_they_are_the_lists() =>
         Assert.Equal("stile|2|2 1/4|1|", Told(Read("stile;2;57,15;25,4", LengthUnit.Millimetre)));

@@ -1,9 +1,11 @@
 using System.ComponentModel;
+using System.Globalization;
 using Spectre.Console;
 using Spectre.Console.Cli;
 using Stilewright.Cli.Files;
 using Stilewright.Cli.Layout;
 using Stilewright.Cli.Pages;
+using Stilewright.Documents;
 using Stilewright.Documents.Lists;
 using Stilewright.Doors;
 using Stilewright.Drawing.Packets;
@@ -11,6 +13,7 @@ using Stilewright.Drawing.Scenes;
 using Stilewright.Drawing.Worksheets;
 using Stilewright.Drawing.Writing;
 using Stilewright.Measure;
+using Stilewright.Shop;
 using Stilewright.Teaching.Checking;
 using Stilewright.Teaching.Reuse;
 using Stilewright.Teaching.Telling;
@@ -37,7 +40,7 @@ internal sealed class MarkCommand(Screen screen, TimeProvider clock) : Command<M
         public string? Unit { get; init; }
 
         [CommandOption("--earlier <FILE>")]
-        [Description("An earlier file of the same course: figures that were right by it are told as such, as where an opening was measured again since.")]
+        [Description("An earlier file of the same course, or the file of what was handed out that lies beside a packet: figures that were right by it are told as such, as where an opening was measured again since.")]
         public string? Earlier { get; init; }
 
         [CommandOption("--tell <HOW-MUCH>")]
@@ -132,8 +135,8 @@ internal sealed class MarkCommand(Screen screen, TimeProvider clock) : Command<M
         var unit = settings.Unit switch { "in" => LengthUnit.Inch, "mm" => LengthUnit.Millimetre, _ => project.Project.Unit ?? breakdown.Course.Unit };
         var read = Open(settings.List, unit, settings.CutStage);
         var only = settings.Leaf is null ? null : leaves[0];
-        var earlier = settings.Earlier is null ? null : EarlierKey(settings.Earlier, breakdown, project, only, read.List.Stage);
-        var key = only is null ? ListKey.Of(project, read.List.Stage, earlier) : ListKey.Of(project, only, read.List.Stage, earlier);
+        var (earlier, changed) = settings.Earlier is null ? (null, "") : EarlierKey(settings.Earlier, breakdown, project, only, read.List.Stage);
+        var key = only is null ? ListKey.Of(project, read.List.Stage, earlier, changed) : ListKey.Of(project, only, read.List.Stage, earlier, changed);
         RefuseUnknownLeaves(settings.List, read.List, key);
         var found = ListCheck.Check(read.List, key, read.Unit, key.OthersOf(breakdown));
         var format = settings.FormatFor(breakdown, projects);
@@ -156,7 +159,26 @@ internal sealed class MarkCommand(Screen screen, TimeProvider clock) : Command<M
         return found.IsRight ? ExitCode.Good : ExitCode.ListWrong;
     }
 
-    private static ListKey EarlierKey(string path, Breakdown now, ProjectBreakdown project, SizedLeaf? leaf, CutStage stage)
+    private static (ListKey Key, string Changed) EarlierKey(string path, Breakdown now, ProjectBreakdown project, SizedLeaf? leaf, CutStage stage)
+    {
+        if (DocumentReader.FormatOf(InputFile.Read(path)) == DocumentFormat.HandedOut)
+            return HandedOutKey(path, now, project, leaf, stage);
+        return (OfCourse(path, now, project, leaf, stage), "");
+    }
+
+    private static (ListKey Key, string Changed) HandedOutKey(string path, Breakdown now, ProjectBreakdown project, SizedLeaf? leaf, CutStage stage)
+    {
+        var told = HandedOutFile.Read(path);
+        if (told.Course != now.Course.Id)
+            throw new RefusalException(ExitCode.FileFailed, $"{path} was handed out of the course {told.Course}, not {now.Course.Id}: name what was handed out of the same course.");
+        if (told.Projects.FirstOrDefault(each => each.Id == project.Project.Id) is not { } before)
+            throw new RefusalException(ExitCode.FileFailed, $"{path} tells nothing of the project {project.Project.Id}, so no size of the list can be from it.");
+        var key = ListKey.Of(before, stage, project.Standard[Settings.Step], leaf?.Path);
+        return key.Items.Count > 0 ? (key, $"handed out on {told.Time.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}")
+            : throw new RefusalException(ExitCode.FileFailed, $"{path} tells nothing of the leaf {leaf?.Path}, so no size of the list can be from it.");
+    }
+
+    private static ListKey OfCourse(string path, Breakdown now, ProjectBreakdown project, SizedLeaf? leaf, CutStage stage)
     {
         var then = CourseFile.Open(path);
         if (then.Course.Id != now.Course.Id)

@@ -22,8 +22,9 @@ internal static class MarkPage
         var answer = marked.Answer;
         var page = new Page().Title($"{breakdown.Course.Name}: your list for {marked.For}");
         page.Line($"Sizes: {MakersListReader.Words(marked.Found.List.Stage) switch { "clamps" => "into the clamps", var word => word }}; a bare number is in {(marked.Read.Unit == LengthUnit.Inch ? "inches" : "millimetres")}.{NotRead(marked.Read.Unread)}");
+        var thick = answer.Lines.Any(line => line.Line.Thickness is not null);
         page.Grid(
-            [Column.Figure("line"), "part", "taken for", Column.Figure("count"), Column.Figure("width"), Column.Figure("length"), "answer", Column.Figure("right size")],
+            [Column.Figure("line"), "part", "taken for", Column.Figure("count"), Column.Figure("width"), Column.Figure("length"), .. thick ? [Column.Figure("thickness")] : Array.Empty<Column>(), "answer", Column.Figure("right size")],
             answer.Lines.Select(line => (IReadOnlyList<string>)
             [
                 line.Line.Number.ToString(CultureInfo.InvariantCulture),
@@ -32,6 +33,7 @@ internal static class MarkPage
                 line.Line.Count?.ToString(CultureInfo.InvariantCulture) ?? "",
                 line.Line.Width?.Text ?? "",
                 line.Line.Length?.Text ?? "",
+                .. thick ? [line.Line.Thickness?.Text ?? ""] : Array.Empty<string>(),
                 AnswerWords.Verdict(line),
                 AnswerWords.RightSize(line),
             ]));

@@ -11,6 +11,7 @@ internal enum ListColumn
     Width,
     Length,
     Size,
+    Thickness,
     Leaf,
     Stage,
     Unit,
@@ -31,6 +32,7 @@ internal sealed record ListHeading(ListColumn Column, int Rank, LengthUnit? Unit
         (ListColumn.Width, ["width", "w", "wide", "breadth"]),
         (ListColumn.Length, ["length", "l", "len", "long", "height", "h", "high"]),
         (ListColumn.Size, ["size", "sizes", "width x length", "w x l", "width length", "w l", "dimensions", "dimension", "cut size", "width x height", "w x h", "width height", "w h"]),
+        (ListColumn.Thickness, ["thickness", "t", "thick", "thk"]),
         (ListColumn.Leaf, ["leaf", "leaf labels", "door", "opening", "front"]),
         (ListColumn.Stage, ["stage"]),
         (ListColumn.Unit, ["unit", "units"]),
@@ -57,12 +59,14 @@ internal sealed record ListHeading(ListColumn Column, int Rank, LengthUnit? Unit
         }
 
         var isDecimal = rest.Remove("decimal");
+        // Thickness has words of its own for its stages.
+        CutStage? ofThickness = rest.Remove("planed") ? CutStage.IntoClamps : rest.Remove("final") ? CutStage.Finished : null;
         var plain = string.Join(' ', rest);
         foreach (var (column, known) in Known)
         {
             var rank = Array.IndexOf(known, plain);
-            if (rank >= 0)
-                return new(column, rank, unit, stage, isDecimal);
+            if (rank >= 0 && (ofThickness is null || column == ListColumn.Thickness && stage is null))
+                return new(column, rank, unit, stage ?? ofThickness, isDecimal);
         }
 
         return null;

@@ -190,7 +190,11 @@ internal sealed class MakersListCsv
             .ToLookup(i => (headings[i]!.Column, headings[i]!.Stage));
         intoClamps = Enumerable.Range(0, headings.Length).Where(i => headings[i] is { IsDecimal: false, Stage: CutStage.IntoClamps })
             .ToLookup(i => headings[i]!.Column);
-        unread.AddRange(Enumerable.Range(0, headings.Length).Where(i => !used.Contains(i) && first[i].Length > 0 && headings[i] is not ({ Stage: not null } or { IsDecimal: true })).Select(i => Quote.Shown(first[i])));
+        unread.AddRange(Enumerable.Range(0, headings.Length).Where(i => !used.Contains(i) && first[i].Length > 0 && (headings[i] is not ({ Stage: not null } or { IsDecimal: true }) || IsLostThickness(i))).Select(i => Quote.Shown(first[i])));
+        // A thickness of another stage than the list is of; a list of several stages says so itself.
+        bool IsLostThickness(int i) => headings[i] is { Column: ListColumn.Thickness, Stage: not null, IsDecimal: false } && !columns.ContainsKey(ListColumn.Thickness)
+            && !headings.Any(heading => heading is { Stage: not null, Column: ListColumn.Width or ListColumn.Length or ListColumn.Size });
+
         Require("no column has the names of the parts", ListColumn.Part);
         Require("no column has sizes", ListColumn.Width, ListColumn.Length, ListColumn.Size);
         return errors.Count > before ? null : columns;
@@ -281,10 +285,11 @@ internal sealed class MakersListCsv
             along = ReadLength(row, columns.GetValueOrDefault(ListColumn.Length), ListColumn.Length, own);
         }
 
+        var thick = ReadLength(row, columns.GetValueOrDefault(ListColumn.Thickness), ListColumn.Thickness, own);
         if (across is null && along is null && errors.Count == before)
             Fault(row, "the line", $"\"{Quote.Shown(name)}\" has no size", "write its width and length, or take the line out");
         if (errors.Count == before)
-            lines.Add(new(lines.Count + 1, name, count, across, along, LeafIn(Cell(ListColumn.Leaf))));
+            lines.Add(new(lines.Count + 1, name, count, across, along, LeafIn(Cell(ListColumn.Leaf)), thick));
     }
 
     private void Fault(Row row, string place, string problem, string fix) => errors.Add(new(place, problem, fix, row.Line));

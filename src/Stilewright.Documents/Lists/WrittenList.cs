@@ -24,7 +24,7 @@ public sealed record WrittenList(
     [Meaning("The state of the wood whose sizes are stated; absent, it is asked for or the finished one")] ListStage? Stage = null)
 {
     public MakersList ToMakersList(CutStage stage) => new(stage,
-        [.. Lines.Select((line, index) => new ListLine(index + 1, line.Part, line.Count, line.Width, line.Length, line.Leaf))]);
+        [.. Lines.Select((line, index) => new ListLine(index + 1, line.Part, line.Count, line.Width, line.Length, line.Leaf, line.Thickness))]);
 }
 
 [Meaning("One line of a maker's cut list")]
@@ -33,4 +33,5 @@ public sealed record WrittenLine(
     [Meaning("How many; absent where the maker did not say"), Between(1, MakersListReader.MostPieces)] int? Count = null,
     [Meaning("Across the grain; of a door or front its width"), Between(0, 120, Above = true)] LengthEntry? Width = null,
     [Meaning("Along the grain; of a door or front its height"), Between(0, 120, Above = true)] LengthEntry? Length = null,
-    [Meaning("The leaf it is for, by label such as 7.2L or by path")] string? Leaf = null);
+    [Meaning("The leaf it is for, by label such as 7.2L or by path")] string? Leaf = null,
+    [Meaning("How thick it is at the stage of the list; absent where that is not to be checked"), Between(0, 12, Above = true)] LengthEntry? Thickness = null);

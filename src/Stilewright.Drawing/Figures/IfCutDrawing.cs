@@ -269,5 +269,5 @@ internal sealed class IfCutDrawing
     }
 
     private string AsCut(CheckedNumber number) =>
-        $"{number.Line.Name} {(number.Measure == ListMeasure.Width ? "width" : "length")} {format.Print(number.Told.Value)}, right {WorkedText.Figure(number.Right, format)}";
+        $"{number.Line.Name} {number.Measure.ToString().ToLowerInvariant()} {format.Print(number.Told.Value)}, right {WorkedText.Figure(number.Right, format)}";
 }

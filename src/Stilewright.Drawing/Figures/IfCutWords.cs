@@ -10,7 +10,7 @@ public static class IfCutWords
     public static string Title(Consequence consequence)
     {
         ArgumentNullException.ThrowIfNull(consequence);
-        return consequence.Kind switch
+        var title = consequence.Kind switch
         {
             ConsequenceKind.JointOpen => "joints open",
             ConsequenceKind.HeldApart => "rails held apart",
@@ -27,6 +27,7 @@ public static class IfCutWords
             ConsequenceKind.CrownBrokenThrough => "arch breaks through",
             _ => "within the allowance",
         };
+        return consequence.Count == 1 ? title : FormattableString.Invariant($"{consequence.Count} × {title}");
     }
 
     private static string Noun(Consequence consequence) => consequence.Fit is { Filling.Kind: PartKind.Glass } ? "pane" : "panel";

@@ -39,6 +39,7 @@ public sealed record AnswerPrint(PdfFacts Facts, IEnumerable<PdfPage> Pages)
         var flow = new Flow(TitleBlock.Room(paper, hasNote: false));
         var consequences = answer.Telling == Telling.All ? Consequences.Of(found, project) : [];
         var isFirst = true;
+        var thick = answer.Lines.Any(line => line.Line.Thickness is not null);
         foreach (var (label, name, leaf) in Subjects(project, found))
         {
             bool IsHere(KeyItem item) => item.Leaf == label;
@@ -50,8 +51,8 @@ public sealed record AnswerPrint(PdfFacts Facts, IEnumerable<PdfPage> Pages)
                 .. Prose.Title($"{label}, {name}: your list", flow.Width, new Bookmark(label, 1)),
                 .. isFirst ? Prose.Paragraph(answer.Summary, flow.Width, TextStyle.Body.Bold) : [],
                 .. Prose.First(Table.Of(
-                    [Column.Figure("line"), "part", "taken for", Column.Figure("count"), Column.Figure("width"), Column.Figure("length"), "answer", "right size"],
-                    lines.Select(line => Row(line)), flow.Width, flow.Height / 2), 3),
+                    [Column.Figure("line"), "part", "taken for", Column.Figure("count"), Column.Figure("width"), Column.Figure("length"), .. thick ? [Column.Figure("thickness")] : Array.Empty<Column>(), "answer", "right size"],
+                    lines.Select(line => Row(line, thick)), flow.Width, flow.Height / 2), 3),
                 .. found.Missing.Where(IsHere).Select(item => item.Name).ToList() is { Count: > 0 } missing ? Prose.Paragraph($"Missing: {string.Join(", ", missing)}.", flow.Width, above: 3) : [],
                 .. mistakes.SelectMany((mistake, i) => Told(mistake, mistakes.Count == 1 ? "The mistake" : $"Mistake {(i + 1).ToString(CultureInfo.InvariantCulture)}", flow.Width)),
             ]);
@@ -84,10 +85,10 @@ public sealed record AnswerPrint(PdfFacts Facts, IEnumerable<PdfPage> Pages)
 
     private static CheckedLine Of(CheckedList found, LineAnswer line) => found.Lines.First(each => ReferenceEquals(each.Line, line.Line));
 
-    private static Row Row(LineAnswer line) => new(
+    private static Row Row(LineAnswer line, bool thick) => new(
     [
         line.Line.Number.ToString(CultureInfo.InvariantCulture), line.Line.Name, line.What, line.Line.Count?.ToString(CultureInfo.InvariantCulture) ?? "",
-        line.Line.Width?.Text ?? "", line.Line.Length?.Text ?? "", AnswerWords.Verdict(line), AnswerWords.RightSize(line),
+        line.Line.Width?.Text ?? "", line.Line.Length?.Text ?? "", .. thick ? [line.Line.Thickness?.Text ?? ""] : Array.Empty<string>(), AnswerWords.Verdict(line), AnswerWords.RightSize(line),
     ])
     {
         Note = string.Join(" ", line.Remarks),

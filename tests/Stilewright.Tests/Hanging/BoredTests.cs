@@ -128,6 +128,16 @@ public class BoredTests
         Assert.Contains("32 mm too low", FindingText.Say(mistake.Words, LengthFormat.MillimetresToTenth), StringComparison.Ordinal);
     }
 
+    // Hung upside down: what was to be measured from the top was measured from the bottom.
+    [Fact]
+    public void Bored_from_the_other_end_is_mirrored()
+    {
+        var leaf = Assert.Single(Plan(Course(Arched, Set((Settings.UsualHinge, Compact), (Settings.HingeFrom, Settings.FromOpening)),
+            Opening("15", "30", Single() with { Edges = new(Top: new FixedOverlay(In("1 1/4")), Bottom: new FixedOverlay(In("1/2"))) }))).Leaves);
+        var mistakes = BoringDiagnosis.Of(leaf, Right(leaf) with { MeasuredFrom = Side.Bottom });
+        Assert.Equal(BoringMistakeKind.OtherEnd, mistakes[0].Kind);
+    }
+
     [Fact]
     public void The_other_stile_is_named() =>
         Assert.Equal(BoringMistakeKind.OtherEdge, Assert.Single(BoringDiagnosis.Of(PairOf(Arched).Leaves[0], Right(PairOf(Arched).Leaves[0]) with { Edge = Side.Left })).Kind);

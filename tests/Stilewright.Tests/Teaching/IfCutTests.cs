@@ -84,6 +84,25 @@ public class IfCutTests
         Assert.Equal((L("3/8"), L("1/4"), true), (one.Fit!.Depth, one.Fit.RightReach, one.Fit.IsAcross));
     }
 
+    // Two panels beside a mid stile, alike and alike wrong: one drawing for both, with both shown.
+    [Fact]
+    public void Like_panels_that_are_alike_wrong_are_told_once()
+    {
+        var design = Design() with { Panel = Raised, MidStiles = [new(1, 1, null)] };
+        var door = Break(Course(design, Set((Settings.Overlay, "1/2"), (Settings.MidStile, "2")), Opening("25", "31", Single())));
+        var panels = door.Projects[0].Fronts.First().Leaves[0].Parts.Where(part => part.Kind == PartKind.Panel).ToList();
+        Assert.Equal(2, panels.Count);
+        string Less(int i, string by) => $"{(panels[i].Finished.Width.Length - L(by)).Inches}";
+        string High(int i) => $"{panels[i].Finished.Length.Length.Inches}";
+        var one = Assert.Single(Cut(door, ("panel", 2, Less(0, "1"), High(0))));
+        Assert.Equal((2, ConsequenceKind.PanelFallsOut), (one.Count, one.Kind));
+        Assert.Equal(panels, one.Parts);
+        Assert.Equal(2, one.Laid.Count(laid => panels.Contains(laid.Part)));
+        Assert.EndsWith($"The same goes for {panels[1].Label}.", Words(one), StringComparison.Ordinal);
+        // Otherwise wrong, they are two.
+        Assert.Equal(2, Cut(door, ("left panel", 1, Less(0, "1"), High(0)), ("right panel", 1, Less(1, "3/4"), High(1))).Count);
+    }
+
     [Fact]
     public void A_panel_without_clearance_has_no_play() => Assert.Equal((ConsequenceKind.PanelBottoms, L("1/32")),
         Assert.Single(Cut(Door(glued: true), ("panel", 1, "8 13/16", "27 3/4"))) is var one ? (one.Kind, one.Amount) : default);

@@ -146,6 +146,68 @@ public class KnownMistakesTests
         IsAmong(Told(project, CutStage.Finished, item => item.Leaf == "7·1" ? ("3/16", "0") : ("0", "0"), withLeaf: true), SlipKind.LikeQuantity, "overlay");
     }
 
+    private static readonly DoorDesign FlatPanel = Design() with { Panel = new(PanelKind.FlatSolid, Stock: "thin-panel") };
+    private static readonly DoorDesign SheetPanel = Design() with { Panel = new(PanelKind.FlatSheet, "maple", "ply") };
+
+    // Sizes right, the thickness of some lines as written.
+    private static CheckedList Thick(DoorDesign design, CutStage stage, Func<KeyItem, string?> written, string? length = null)
+    {
+        var key = ListKey.Of(Project(Single(), design: design), stage);
+        var lines = key.Items.Where(item => item.Part is not null).Select((item, i) => new ListLine(i + 1, item.Name, 1, Entry(item.Width.Length),
+            Entry(length is not null && item.Kind == ItemKind.Rail ? Moved(item.Length, length) : item.Length.Length), item.Leaf, written(item) is { } text ? In(text) : null)).ToList();
+        return ListCheck.Check(new(stage, lines), key, LengthUnit.Inch);
+    }
+
+    private static string? Of(KeyItem item, bool isPanel, string text) => (item.Kind == ItemKind.Panel) == isPanel ? text : null;
+
+    // Frame 13/16 planed, 3/4 sanded; panels 1/4 (solid, sanded), 7/32 (sheet) and 5/8 (raised); the groove is 1/4 wide. Common practice, no source.
+    [Theory]
+    [InlineData("flat", CutStage.Finished, true, "7/32", SlipKind.ThinnerThanGroove, "thickness")]     // loose: 7/32 in a groove of 1/4
+    [InlineData("sheet", CutStage.Finished, true, "3/16", SlipKind.ThinnerThanGroove, "thickness")]
+    [InlineData("sheet", CutStage.Finished, true, "1/4", SlipKind.LikeQuantity, "thickness")]          // the sheet as it is called, the groove as it is cut
+    [InlineData("sheet", CutStage.Finished, true, "9/32", SlipKind.ThickerThanGroove, "thickness")]    // does not go in
+    [InlineData("flat", CutStage.Finished, true, "3/4", SlipKind.AnotherStock, "thickness")]           // as thick as the frame
+    [InlineData("raised", CutStage.Finished, true, "3/4", SlipKind.AnotherStock, "thickness")]
+    [InlineData("raised", CutStage.Finished, false, "5/8", SlipKind.AnotherStock, "thickness")]        // frame as thick as the panel
+    [InlineData("raised", CutStage.Finished, false, "13/16", SlipKind.LeftOut, "sanding")]             // planed, not sanded
+    [InlineData("raised", CutStage.IntoClamps, false, "1", SlipKind.AnotherStage, "written")]          // 4/4 as bought
+    [InlineData("raised", CutStage.Finished, false, "25/32", SlipKind.CountedOnce, "sanding")]         // only one face sanded
+    public void Thickness(string design, CutStage stage, bool isPanel, string written, SlipKind kind, string subject)
+    {
+        var of = design switch { "flat" => FlatPanel, "sheet" => SheetPanel, _ => Design() };
+        var found = Thick(of, stage, item => Of(item, isPanel, written));
+        IsFirst(found.Mistakes, kind, subject);
+        Assert.All(found.Mistakes[0].Numbers, number => Assert.Equal(ListMeasure.Thickness, number.Measure));
+        Assert.Empty(Stilewright.Teaching.IfCut.Consequences.Of(found, Project(Single(), design: of)));
+    }
+
+    // Frame and panel rightly planed and sanded, and a list that says nothing of it, are right; glass has no thickness that is looked at.
+    [Theory]
+    [InlineData(CutStage.Rough, "1", "1")]
+    [InlineData(CutStage.IntoClamps, "13/16", "11/16")]
+    [InlineData(CutStage.Finished, "3/4", "5/8")]
+    public void Right_thicknesses_at_every_stage(CutStage stage, string frame, string panel)
+    {
+        var found = Thick(Design(), stage, item => item.Kind == ItemKind.Panel ? panel : frame);
+        Assert.True(found.IsRight);
+        Assert.Equal(5, found.Numbers.Count(number => number.Measure == ListMeasure.Thickness));
+        Assert.Equal(10, Thick(Design(), stage, _ => null).Numbers.Count());
+        var glass = Thick(Design() with { Panel = new(PanelKind.Glass) }, stage, item => item.Kind == ItemKind.Glass ? "1/8" : null);
+        Assert.True(glass.IsRight);
+        Assert.Contains("Its thickness is not looked at.", Stilewright.Teaching.Telling.Answers.Of(glass, Stilewright.Teaching.Telling.Telling.RightOrWrong, LengthFormat.InchesTo32).Lines.SelectMany(line => line.Remarks));
+    }
+
+    [Fact]
+    public void A_loose_panel_is_told_with_the_groove_and_beside_a_wrong_length()
+    {
+        var found = Thick(FlatPanel, CutStage.Finished, item => Of(item, true, "7/32"), "-3/4");
+        Assert.Equal([(SlipKind.LeftOut, "groove"), (SlipKind.ThinnerThanGroove, "thickness")], found.Mistakes.Select(mistake => (mistake.Explanations[0].Causes[0].Kind, mistake.Explanations[0].Causes[0].Subject)));
+        var told = Stilewright.Teaching.Telling.Answers.Of(found, Stilewright.Teaching.Telling.Telling.All, LengthFormat.InchesTo32).Mistakes[1];
+        Assert.StartsWith("Thickness of the ", told.About, StringComparison.Ordinal);
+        Assert.Contains("loose", told.Missed, StringComparison.Ordinal);
+        Assert.Contains("set the groove to it", told.Rule, StringComparison.Ordinal);
+    }
+
     // The opening was measured again after the door was cut: the list has the size that went with the old reading.
     [Fact]
     public void Opening_changed_since()

@@ -24,6 +24,7 @@ public sealed partial class AnswerSheetTests
     {
         await using var store = await OpenStore.MakeAsync();
         var course = await store.AddAsync(Courses.Measured());
+        await store.Attempts.SetMostToldAsync(AttemptAccess.Of(Here("instructor")), course, Telling.All);
         var seen = 0;
         foreach (var (level, seed) in Enumerable.Range(1, 6).SelectMany(level => new ulong?[] { 3, null }, (level, seed) => (level, seed)))
         {
@@ -59,6 +60,29 @@ public sealed partial class AnswerSheetTests
         }
 
         Assert.True(seen > 60, $"only {seen} figures were looked for");
+    }
+
+    [Theory]
+    [InlineData(Telling.RightOrWrong)]
+    [InlineData(Telling.Rule)]
+    [InlineData(Telling.All)]
+    public async Task The_steps_are_told_where_the_course_tells_all_or_the_sheet_is_right(Telling most)
+    {
+        await using var store = await OpenStore.MakeAsync();
+        await using var page = PageOf(store);
+        var course = await store.AddAsync(Courses.Measured());
+        await store.Attempts.SetMostToldAsync(AttemptAccess.Of(Here("instructor")), course, most);
+        var order = new WorksheetOrder(LengthUnit.Inch, 1, 7);
+        var sheet = Assert.IsType<Wording.Found<Worksheet>.There>(order.Sheet(course, 2)).Thing;
+        var shown = page.Render<AnswerSheet>(set => set.Add(it => it.Course, course).Add(it => it.Bench, 2).Add(it => it.Order, order));
+        bool CanAsk() => shown.FindAll("button").Any(button => button.TextContent == "Show the steps");
+        await Field(shown, sheet.Blanks.First().Id).TriggerEventAsync("ontyped", new FieldEventArgs { Text = "1", BasedOn = "" });
+        await shown.Find("button.main:not(.key)").ClickAsync(new());
+        Assert.Equal(most == Telling.All, CanAsk());
+        foreach (var blank in sheet.Blanks)
+            await Field(shown, blank.Id).TriggerEventAsync("ontyped", new FieldEventArgs { Text = sheet.Format.Print(blank.Quantity.Length), BasedOn = "" });
+        await shown.Find("button.main:not(.key)").ClickAsync(new());
+        Assert.True(CanAsk());
     }
 
     [Fact]

@@ -52,6 +52,10 @@ public sealed class ExerciseFlowTests(Chromium chromium)
         await using var screen = await Screen.OpenAsync(chromium);
         var order = new WorksheetOrder(LengthUnit.Inch, 1, 7);
         var sheet = RandomWorksheets.Of(order.Level, 7, 2);
+        // Steps tell every size, so they take a course that tells everything.
+        await screen.GoAsync("/courses/evening/class");
+        await screen.Button("everything").ClickAsync();
+        await Expect(screen.Button("everything")).ToHaveAttributeAsync("aria-pressed", "true");
         await screen.GoAsync(order.AddressFor("evening", 2));
         var page = screen.Page;
         var fields = page.Locator(".blank input");

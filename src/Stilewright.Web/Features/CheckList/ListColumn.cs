@@ -8,6 +8,9 @@ public enum ListColumn
     Width,
     Length,
 
+    /// <summary>Where the maker wishes it looked at.</summary>
+    Thickness,
+
     /// <summary>The label of the leaf, in the list of a whole project.</summary>
     Leaf,
 }

@@ -35,6 +35,7 @@ public sealed class TypedLine(int id)
             [ListColumn.Count] = line.Count?.ToString(CultureInfo.InvariantCulture) ?? "",
             [ListColumn.Width] = TextOf(line.Width, unit),
             [ListColumn.Length] = TextOf(line.Length, unit),
+            [ListColumn.Thickness] = TextOf(line.Thickness, unit),
             [ListColumn.Leaf] = line.Leaf ?? "",
         };
         var made = new TypedLine(id) { Begins = begins };
@@ -56,7 +57,7 @@ public sealed class TypedLine(int id)
         _ = column switch
         {
             ListColumn.Count => (object?)ReadCount(),
-            ListColumn.Width or ListColumn.Length => ReadLength(column, unit),
+            ListColumn.Width or ListColumn.Length or ListColumn.Thickness => ReadLength(column, unit),
             _ => null,
         };
     }
@@ -70,10 +71,10 @@ public sealed class TypedLine(int id)
         if (name.Length is 0 or > LongestWords)
             problems[ListColumn.Part] = name.Length == 0 ? "What is it? Write its name, such as top rail." : FormattableString.Invariant($"Write a name of at most {LongestWords} letters.");
         var count = ReadCount();
-        var (width, length) = (ReadLength(ListColumn.Width, unit), ReadLength(ListColumn.Length, unit));
+        var (width, length, thickness) = (ReadLength(ListColumn.Width, unit), ReadLength(ListColumn.Length, unit), ReadLength(ListColumn.Thickness, unit));
         if (problems.Count == 0 && width is null && length is null)
             problems[ListColumn.Width] = "Write its width, its length or both.";
-        return problems.Count > 0 ? null : new(number, name, count, width, length, this[ListColumn.Leaf] is { Length: > 0 } leaf ? leaf : null);
+        return problems.Count > 0 ? null : new(number, name, count, width, length, this[ListColumn.Leaf] is { Length: > 0 } leaf ? leaf : null, thickness);
     }
 
     /// <summary>Says of a line that its leaf is not here.</summary>

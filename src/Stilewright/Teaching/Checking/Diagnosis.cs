@@ -7,7 +7,11 @@ namespace Stilewright.Teaching.Checking;
 /// <param name="Leaf">The label of its leaf or front.</param>
 /// <param name="Own">Slips of this number alone, as values: another stage, another part, exchanged.</param>
 /// <param name="IsWrong">True where it is known to be wrong, however little it is off.</param>
-internal sealed record ToldNumber(Worked Right, string Leaf, double Told, IReadOnlyList<(Cause Cause, double Value, double Cost)> Own, bool IsWrong = false);
+internal sealed record ToldNumber(Worked Right, string Leaf, double Told, IReadOnlyList<(Cause Cause, double Value, double Cost)> Own, bool IsWrong = false)
+{
+    /// <summary>Whether it says how thick a piece is: no allowance strays into that, and no saw cut is lost from it.</summary>
+    public bool IsThickness { get; init; }
+}
 
 /// <summary>Where wrong figures may have been taken from.</summary>
 /// <param name="Quantities">Quantities besides those told.</param>
@@ -208,7 +212,8 @@ internal sealed class Diagnosis
         {
             if (!all && standing[i] != Standing.Wrong)
                 continue;
-            slips.AddRange(SlipMaker.StrayTerms(table, numbers[i], movable));
+            if (!told[i].IsThickness)
+                slips.AddRange(SlipMaker.StrayTerms(table, numbers[i], movable));
             slips.AddRange(told[i].Own.Select(own => OfNumber(i, own.Cause, own.Value, own.Cost)));
             slips.AddRange(Written(i, table.Value(numbers[i])));
         }
@@ -242,7 +247,7 @@ internal sealed class Diagnosis
     {
         // The kerf of a usual table saw blade; common practice, no source.
         const double kerf = 0.125;
-        var chains = Enumerable.Range(0, told.Count).GroupBy(i => told[i].Right).Where(chain => chain.Count() > 1);
+        var chains = Enumerable.Range(0, told.Count).Where(i => !told[i].IsThickness).GroupBy(i => told[i].Right).Where(chain => chain.Count() > 1);
         foreach (var chain in chains)
         {
             foreach (var i in chain.Where(i => standing[i] == Standing.Wrong))

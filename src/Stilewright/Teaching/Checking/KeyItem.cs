@@ -17,4 +17,18 @@ public sealed record KeyItem(
 {
     /// <summary>Whether a list that leaves it out is incomplete: a cut list must have every part, but need not repeat leaf and front.</summary>
     public bool MustBeListed => Part is not null;
+
+    /// <summary>The right thickness at the stage of the list; null for glass, a leaf or a front.</summary>
+    public Worked? Thickness { get; init; }
+
+    /// <summary>Of a panel the width of the groove it stands in; null for anything else.</summary>
+    public Worked? Groove { get; init; }
+
+    /// <summary>The right figure of a measure; null where it has none.</summary>
+    public Worked? Of(ListMeasure measure) => measure switch
+    {
+        ListMeasure.Width => Width,
+        ListMeasure.Length => Length,
+        _ => Thickness,
+    };
 }

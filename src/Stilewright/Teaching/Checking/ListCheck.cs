@@ -18,6 +18,7 @@ public enum ListMeasure
 {
     Width,
     Length,
+    Thickness,
 }
 
 /// <summary>One number of a list, checked.</summary>
@@ -94,14 +95,18 @@ public static class ListCheck
         var asked = new List<Asked>();
         foreach (var line in match.Matched)
         {
-            if (line.Width is { } width)
-                asked.Add(new(line, ListMeasure.Width, line.Item.Width, width));
-            if (line.Length is { } length)
-                asked.Add(new(line, ListMeasure.Length, line.Item.Length, length));
+            foreach (var measure in Enum.GetValues<ListMeasure>())
+            {
+                if (line.Told(measure) is { } entry && line.Item.Of(measure) is { } right)
+                    asked.Add(new(line, measure, right, entry));
+            }
         }
 
         var trims = TrimsOf(asked, key);
-        var told = asked.Select(each => new ToldNumber(each.Right, each.Line.Item.Leaf, each.Told.Value.Inches.ToDouble(), [.. Own(each.Line, each.Measure, key, others), .. OneSided(each, asked, trims)])).ToList();
+        var told = asked.Select(each => new ToldNumber(each.Right, each.Line.Item.Leaf, each.Told.Value.Inches.ToDouble(), [.. Own(each.Line, each.Measure, key, others), .. OneSided(each, asked, trims), .. OfThickness(each, key)])
+        {
+            IsThickness = each.Measure == ListMeasure.Thickness,
+        }).ToList();
         var diagnosis = Diagnosis.Of(told, FigurePool.Of(key, told), unit);
 
         var numbers = new CheckedNumber[asked.Count];
@@ -173,28 +178,59 @@ public static class ListCheck
     private static List<(Cause, double, double)> Own(MatchedLine line, ListMeasure measure, ListKey key, IReadOnlyList<KeyItem>? others)
     {
         List<(Cause, double, double)> own = [];
-        Worked Of(PartSize size) => measure == ListMeasure.Width ? size.Width : size.Length;
-        void Add(SlipKind kind, string instead, Worked value, double cost) => own.Add((new(kind, Subjects.Written, instead), value.Amount.ToDouble(), cost));
-        if (line.IsExchanged)
+        void Add(SlipKind kind, string instead, Worked? value, double cost)
+        {
+            if (value is not null)
+                own.Add((new(kind, Subjects.Written, instead), value.Amount.ToDouble(), cost));
+        }
+
+        if (line.IsExchanged && measure != ListMeasure.Thickness)
             Add(SlipKind.Exchanged, "", measure == ListMeasure.Width ? line.Item.Length : line.Item.Width, SlipCosts.Exchanged);
         if (line.Item.Part is { } part)
         {
             foreach (var stage in Enum.GetValues<CutStage>().Where(stage => stage != key.Stage))
-                Add(SlipKind.AnotherStage, stage.ToString(), Of(ListKey.At(part, stage)), SlipCosts.AnotherStage);
+                Add(SlipKind.AnotherStage, stage.ToString(), At(part, stage), SlipCosts.AnotherStage);
         }
 
         if (key.Earlier?.Items.FirstOrDefault(item => item.Path == line.Item.Path) is { } before)
-            Add(SlipKind.EarlierSize, key.Changed, measure == ListMeasure.Width ? before.Width : before.Length, SlipCosts.EarlierSize);
+            Add(SlipKind.EarlierSize, key.Changed, before.Of(measure), SlipCosts.EarlierSize);
 
         // The whole line must be the other part's, or the likeness is chance.
         foreach (var other in key.Items.Concat(others ?? []).Where(other => other.Kind == line.Item.Kind || other.MustBeListed && line.Item.MustBeListed))
         {
             if (IsTold(other.Width, line.Width) && IsTold(other.Length, line.Length) && !IsAlike(other, line.Item))
-                Add(SlipKind.AnotherPart, other.Label, measure == ListMeasure.Width ? other.Width : other.Length, SlipCosts.AnotherPart);
+                Add(SlipKind.AnotherPart, other.Label, other.Of(measure), SlipCosts.AnotherPart);
         }
 
         return own;
 
+        Worked? At(Part of, CutStage stage) => measure switch
+        {
+            ListMeasure.Width => ListKey.At(of, stage).Width,
+            ListMeasure.Length => ListKey.At(of, stage).Length,
+            _ => ListKey.ThicknessAt(of, stage),
+        };
+
         static bool IsTold(Worked right, LengthEntry? told) => told is { } entry && Math.Abs((right.Amount - entry.Value.Inches).ToDouble()) < 0.01;
+    }
+
+    // A panel and the groove it stands in; the stock of the frame for that of the panel.
+    private static IEnumerable<(Cause, double, double)> OfThickness(Asked one, ListKey key)
+    {
+        if (one.Measure != ListMeasure.Thickness || one.Off.IsZero)
+            yield break;
+        var (item, told) = (one.Line.Item, one.Told.Value);
+        var isPanel = item.Kind == ItemKind.Panel;
+        if (item.Groove is { } groove)
+        {
+            if (told < groove.Length && one.Off.IsNegative)
+                yield return (new(SlipKind.ThinnerThanGroove, Subjects.Thickness), told.Inches.ToDouble(), SlipCosts.ThinnerThanGroove);
+            if (told > groove.Length && one.Right.Length <= groove.Length)
+                yield return (new(SlipKind.ThickerThanGroove, Subjects.Thickness), told.Inches.ToDouble(), SlipCosts.ThickerThanGroove);
+            yield return (new(SlipKind.LikeQuantity, Subjects.Thickness, "groove width"), groove.Amount.ToDouble(), SlipCosts.GrooveForSheet);
+        }
+
+        foreach (var other in key.Items.Where(other => other.Leaf == item.Leaf && (other.Kind == ItemKind.Panel) != isPanel).Select(other => other.Thickness).OfType<Worked>().Distinct())
+            yield return (new(SlipKind.AnotherStock, Subjects.Thickness, isPanel ? "frame" : "panel"), other.Amount.ToDouble(), SlipCosts.AnotherStock);
     }
 }

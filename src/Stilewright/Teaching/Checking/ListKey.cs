@@ -1,5 +1,6 @@
 using Stilewright.Doors;
 using Stilewright.Measure;
+using Stilewright.Prints;
 using Stilewright.Wording;
 
 namespace Stilewright.Teaching.Checking;
@@ -22,7 +23,7 @@ public sealed class ListKey
             .. fronts.Where(front => front is { Width: not null, Height: not null })
                 .Select(front => new KeyItem(front.Path, front.Label, "front", front.Label, ItemKind.Front, front.Width!, front.Height!, null)),
             .. leaves.Select(leaf => new KeyItem(leaf.Path, leaf.Label, leaf.Name, leaf.Label, leaf.IsDrawerFront ? ItemKind.DrawerFront : ItemKind.Leaf, leaf.Width, leaf.Height, null)),
-            .. leaves.Where(leaf => !leaf.IsWithheld).SelectMany(leaf => leaf.Parts.Select(part => Item(leaf, part, stage))),
+            .. leaves.Where(leaf => !leaf.IsWithheld).SelectMany(leaf => leaf.Parts.Select(part => Item(project, leaf, part, stage))),
         ];
         foreach (var front in fronts)
         {
@@ -39,6 +40,9 @@ public sealed class ListKey
         }
     }
 
+    private ListKey(CutStage stage, Worked step, IReadOnlyList<KeyItem> items) =>
+        (Stage, Step, Items, Changed, ofProject) = (stage, step, items, "", []);
+
     public CutStage Stage { get; }
     public IReadOnlyList<KeyItem> Items { get; }
 
@@ -53,8 +57,30 @@ public sealed class ListKey
     /// <summary>The key of an earlier revision, whose sizes may still be in the list; null where none is known.</summary>
     public ListKey? Earlier { get; }
 
-    /// <summary>When the earlier sizes ceased to hold, such as "on 2026-03-05"; empty where that is not known.</summary>
+    /// <summary>When the earlier sizes ceased to hold, such as "on 2026-03-05", or that they were handed out; empty where that is not known.</summary>
     public string Changed { get; }
+
+    /// <summary>What paper told of a project: sizes only, without their working.</summary>
+    /// <param name="step">The cutting step that the list is looked at by.</param>
+    /// <param name="leafPath">The leaf whose parts are wanted; null for all.</param>
+    public static ListKey Of(HandedOutProject told, CutStage stage, Worked step, string? leafPath = null)
+    {
+        ArgumentNullException.ThrowIfNull(told);
+        return new(stage, step, [.. told.Parts.Where(part => leafPath is null || part.Path.StartsWith(leafPath + "/", StringComparison.Ordinal)).Select(part => Item(part, stage))]);
+    }
+
+    private static KeyItem Item(HandedOutPart part, CutStage stage)
+    {
+        var size = stage switch { CutStage.Finished => part.Finished, CutStage.IntoClamps => part.GlueUp, _ => part.Rough ?? part.GlueUp };
+        var thickness = stage switch { CutStage.Finished => part.Thickness?.Final, CutStage.IntoClamps => part.Thickness?.Planed, _ => part.Thickness?.Rough ?? part.Thickness?.Planed };
+        // Only the path and the sizes of it are looked at.
+        return new(part.Path, part.Label, part.Name, "", ItemKind.Slab, Told("width", size.Width), Told("length", size.Length), null)
+        {
+            Thickness = thickness is { } thick ? Told("thickness", thick) : null,
+        };
+    }
+
+    private static Given Told(string measure, Length size) => new($"handed-out/{measure}", $"{measure} handed out", size, Origin.Typed);
 
     /// <summary>Whether a wrong figure of a list would be right by an earlier key.</summary>
     public static bool Explains(ListKey earlier, CheckedList found)
@@ -63,7 +89,7 @@ public sealed class ListKey
         ArgumentNullException.ThrowIfNull(found);
         var sizes = earlier.Items.ToDictionary(item => item.Path);
         return found.Numbers.Any(number => number.Standing == NumberStanding.Wrong && sizes.GetValueOrDefault(number.Item.Path) is { } before
-            && (number.Measure == ListMeasure.Width ? before.Width : before.Length) is var size && Length.Abs(size.Length - number.Told.Value) <= earlier.Step.Length / 2);
+            && before.Of(number.Measure) is { } size && Length.Abs(size.Length - number.Told.Value) <= earlier.Step.Length / 2);
     }
 
     /// <summary>The key of one leaf.</summary>
@@ -92,11 +118,19 @@ public sealed class ListKey
             item.Leaf.StartsWith(leaf.Replace('.', '·').Trim(), StringComparison.OrdinalIgnoreCase) || item.Path.StartsWith(leaf.Trim(), StringComparison.OrdinalIgnoreCase);
     }
 
-    private static KeyItem Item(SizedLeaf leaf, Part part, CutStage stage)
+    private static KeyItem Item(ProjectBreakdown project, SizedLeaf leaf, Part part, CutStage stage)
     {
         var size = At(part, stage);
-        return new(part.Path, part.Label, part.Name, leaf.Label, ItemKinds.Of(part.Kind), size.Width, size.Length, part);
+        return new(part.Path, part.Label, part.Name, leaf.Label, ItemKinds.Of(part.Kind), size.Width, size.Length, part)
+        {
+            Thickness = ThicknessAt(part, stage),
+            Groove = part.Kind == PartKind.Panel ? GrooveOf(project, leaf) : null,
+        };
     }
+
+    private static Given? GrooveOf(ProjectBreakdown project, SizedLeaf leaf) =>
+        project.Standard.Standard is var standard && leaf.Design?.Cutters is { } id && standard.Cutter(id) is { } cutters
+            ? new("cutters/groove.width", "groove width", cutters.GrooveWidth.Value, new(OriginKind.Standard, $"standard/cutterSets/{id}/grooveWidth")) : null;
 
     /// <summary>The part's size at a stage; sheet and glass, which have no rough blank, are cut to size.</summary>
     internal static PartSize At(Part part, CutStage stage) => stage switch
@@ -104,5 +138,13 @@ public sealed class ListKey
         CutStage.Finished => part.Finished,
         CutStage.IntoClamps => part.GlueUp,
         _ => part.Rough ?? part.GlueUp,
+    };
+
+    /// <summary>The part's thickness at a stage: as bought, planed, or after sanding; sheet is bought as it is worked. Null for glass.</summary>
+    internal static Worked? ThicknessAt(Part part, CutStage stage) => stage switch
+    {
+        CutStage.Finished => part.Thickness?.Final,
+        CutStage.IntoClamps => part.Thickness?.Planed,
+        _ => part.Thickness?.Rough ?? part.Thickness?.Planed,
     };
 }

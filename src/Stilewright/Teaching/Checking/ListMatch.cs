@@ -11,6 +11,13 @@ internal sealed record MatchedLine(ListLine Line, IReadOnlyList<KeyItem> Items, 
     public KeyItem Item => Items[0];
     public LengthEntry? Width => IsTurned ? Line.Length : Line.Width;
     public LengthEntry? Length => IsTurned ? Line.Width : Line.Length;
+
+    public LengthEntry? Told(ListMeasure measure) => measure switch
+    {
+        ListMeasure.Width => Width,
+        ListMeasure.Length => Length,
+        _ => Line.Thickness,
+    };
 }
 
 /// <summary>Finds out what each line of a list is about: by its words, its place words, its leaf and its sizes, all lines at once.</summary>
@@ -22,6 +29,9 @@ internal sealed class ListMatch
 
     // Of two lines the one in the usual order goes with the item.
     private const double Turned = 0.05;
+
+    // A thickness tells apart only what is of one size.
+    private const double MostByThickness = 0.1;
 
     public required IReadOnlyList<MatchedLine> Matched { get; init; }
     public required IReadOnlyList<KeyItem> Missing { get; init; }
@@ -36,7 +46,7 @@ internal sealed class ListMatch
         var matched = new List<MatchedLine>();
         foreach (var (line, items) in itemsOf)
         {
-            foreach (var alike in items.GroupBy(item => (item.Kind, item.Width, item.Length)))
+            foreach (var alike in items.GroupBy(item => (item.Kind, item.Width, item.Length, line.Thickness is null ? null : item.Thickness)))
             {
                 var item = alike.First();
                 var isFrame = IsFrame(item);
@@ -112,8 +122,11 @@ internal sealed class ListMatch
         var straight = Distance(item, line.Width, line.Length);
         var size = IsFrame(item) || item.Kind is ItemKind.Panel or ItemKind.Glass or ItemKind.Slab
             ? Math.Min(straight, Distance(item, line.Length, line.Width) + Turned) : straight;
-        return words.Misfit(item) + size + (words.Kinds.Count == 0 && !item.MustBeListed ? 1 : 0);
+        return words.Misfit(item) + size + ByThickness(line, item) + (words.Kinds.Count == 0 && !item.MustBeListed ? 1 : 0);
     }
+
+    private static double ByThickness(ListLine line, KeyItem item) =>
+        line.Thickness is { } told && item.Thickness is { } right ? Math.Min(MostByThickness, Off(right, told)) : 0;
 
     // 7·2L and 7.2l are one label; a path or a leaf's front names it too.
     private static bool IsOf(KeyItem item, string leaf)

@@ -84,6 +84,15 @@ public enum SlipKind
     /// <summary>Each cut's kerf was lost along a chain of pieces.</summary>
     KerfLost,
 
+    /// <summary>A panel thinner than its groove is wide: it is loose.</summary>
+    ThinnerThanGroove,
+
+    /// <summary>A panel that goes into its groove as it is, and is thicker than the groove is wide.</summary>
+    ThickerThanGroove,
+
+    /// <summary>The stock of the frame for that of the panel, or the other way round.</summary>
+    AnotherStock,
+
     /// <summary>A slip of reckoning at one step, which no rule explains.</summary>
     Reckoning,
 }

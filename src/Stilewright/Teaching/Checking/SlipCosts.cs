@@ -36,6 +36,12 @@ internal static class SlipCosts
     public const double AnotherPart = 1.65;
     public const double KerfLost = 1.7;
 
+    // Of a thickness. Where a panel is as thick as the frame, that is what went wrong, and that it does not enter its groove follows.
+    public const double ThinnerThanGroove = 1.2;
+    public const double ThickerThanGroove = 1.5;
+    public const double GrooveForSheet = 1;
+    public const double AnotherStock = 1;
+
     // Of writing a figure down.
     public const double RoundedToNextFraction = 1.3;
     public const double RoundedCoarsely = 1.6;

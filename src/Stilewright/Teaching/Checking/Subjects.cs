@@ -8,13 +8,16 @@ public static class Subjects
     /// <summary>What is about no quantity of the working: a figure that was written down, copied or cut otherwise than it was found.</summary>
     public const string Written = "written";
 
+    /// <summary>How thick the stock of a part is.</summary>
+    public const string Thickness = "thickness";
+
     private static readonly (string Part, string Subject)[] ByKey =
     [
         ("cutters/cope.length", "groove"), ("cutters/groove.depth", "groove"), ("tenon.length", "tenon"), ("joint.tenon", "tenon"), ("joint.cut-back", "cut-back"),
         ("trim.", "trim"), ("rough.", "rough"), ("panel.clearance", "clearance"), ("glass.clearance", "clearance"),
         ("overlay", "overlay"), ("reveal", "reveal"), ("gap.inset", "gap"), ("gap", "gap"), ("lap.meeting", "lap"), ("lip.clearance", "lip clearance"), ("lip", "lip"),
         (".span", "span"), (".rise", "rise"), ("shoulder", "shoulder"), ("frame.mid-rail", "mid rail"), ("rail.mid", "mid rail"), ("frame.mid-stile", "mid stile"), ("stile.mid", "mid stile"),
-        ("cut.step", "step"),
+        ("cut.step", "step"), ("stock/faceLoss", "sanding"), ("stock/backLoss", "sanding"), ("stock/", Thickness),
     ];
 
     /// <summary>What a quantity is about: of an entered or named one by its key, else by what it is made of.</summary>
@@ -25,7 +28,7 @@ public static class Subjects
         Stepped { Inner: var inner } => Of(inner),
         Given given => OfKey(given.Key),
         Named named => OfKey(named.Key),
-        FromTable looked => looked.Label,
+        FromTable looked => looked.Label == "rough thickness" ? Thickness : looked.Label,
         { Operands: [var first, ..] } => Of(first),
         _ => "number",
     };

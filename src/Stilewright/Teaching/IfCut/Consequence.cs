@@ -26,6 +26,9 @@ public sealed record Consequence(
     /// <summary>Of a leaf of another size: what its edges would leave.</summary>
     public IReadOnlyList<EdgeChange> Edges { get; init; } = [];
 
+    /// <summary>How many like parts it happens to; it is told and worked of the first.</summary>
+    public int Count { get; init; } = 1;
+
     /// <summary>Whether it comes of one of the figures of a mistake.</summary>
     public bool IsOf(Mistake mistake) => Numbers.Any(number => mistake.Numbers.Contains(number) || mistake.Follow.Contains(number));
 }

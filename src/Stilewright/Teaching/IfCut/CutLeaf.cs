@@ -31,7 +31,7 @@ internal sealed partial class CutLeaf
         (this.front, this.leaf, stage) = (front, leaf, found.List.Stage);
         foreach (var line in found.Lines)
         {
-            foreach (var number in line.Numbers.Where(number => number.Standing != NumberStanding.Right && !number.Difference.IsZero))
+            foreach (var number in line.Numbers.Where(number => number.Measure != ListMeasure.Thickness && number.Standing != NumberStanding.Right && !number.Difference.IsZero))
             {
                 // One figure stands for all like pieces of its line.
                 foreach (var item in line.Items.Where(item => item.Kind == number.Item.Kind && item.Width.Equals(number.Item.Width) && item.Length.Equals(number.Item.Length)))

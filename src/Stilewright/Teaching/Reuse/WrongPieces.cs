@@ -8,13 +8,13 @@ public static class WrongPieces
 {
     /// <param name="course">All that is built, where a use is looked for.</param>
     /// <param name="isWorked">Whether joints are cut and edges moulded or raised already.</param>
-    /// <returns>For every line of the list that has a wrong size, and both sizes.</returns>
+    /// <returns>For every line of the list that has a wrong width or length, and both; a piece of another thickness is of another stock, for which no use is known.</returns>
     public static IReadOnlyList<(ListLine Line, ReuseAdvice Advice)> Of(CheckedList found, Breakdown course, bool isWorked)
     {
         bool IsWrong(CheckedLine line) => line.Numbers.Any(number => number.Standing != NumberStanding.Right);
         var served = found.Lines.Where(line => !IsWrong(line)).SelectMany(line => line.Items).Where(item => item.Part is not null).Select(item => item.Path).ToHashSet();
         var advice = new List<(ListLine, ReuseAdvice)>();
-        foreach (var line in found.Lines.Where(IsWrong))
+        foreach (var line in found.Lines.Where(line => IsWrong(line) && !line.Numbers.Any(number => number is { Measure: ListMeasure.Thickness, Standing: not NumberStanding.Right })))
         {
             var number = line.Numbers.First(number => number.Standing != NumberStanding.Right);
             var told = line.Numbers.Where(other => other.Item == number.Item).ToDictionary(other => other.Measure, other => other.Told.Value);

@@ -79,6 +79,8 @@ public static class Answers
             remarks.Add(telling == Telling.RightOrWrong ? "The number of pieces is not right." : $"{line.RightCount} are needed, not {line.Line.Count}.");
         if (line.IsTurned)
             remarks.Add("Length stands before width here; the trade writes width first.");
+        if (line is { Items.Count: > 0, Line.Thickness: not null } && line.Items.All(item => item.Thickness is null))
+            remarks.Add("Its thickness is not looked at.");
         return remarks;
     }
 
@@ -155,6 +157,6 @@ public static class Answers
         return char.ToUpperInvariant(text[0]) + text[1..];
     }
 
-    private static string MeasureWord(CheckedNumber number) => number.Measure == ListMeasure.Width ? "width"
+    private static string MeasureWord(CheckedNumber number) => number.Measure != ListMeasure.Length ? number.Measure.ToString().ToLowerInvariant()
         : number.Item.Kind is ItemKind.Leaf or ItemKind.DrawerFront or ItemKind.Front or ItemKind.Glass ? "height" : "length";
 }

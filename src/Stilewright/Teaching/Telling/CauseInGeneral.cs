@@ -18,6 +18,7 @@ public sealed record CauseInGeneral(string Missed, string Rule)
             SlipKind.LikeQuantity => New($"another figure was taken for {about.Name}."),
             SlipKind.DoesNotBelong => New($"{about.Name} {were} reckoned in where {they} {belong} not belong."),
             SlipKind.AnotherStage => With("The size at another stage of the wood was written."),
+            SlipKind.AnotherStock => With("The stock of the panel and that of the frame were taken for each other."),
             SlipKind.AnotherPart => With("The sizes of another part were written."),
             SlipKind.Reckoning => With($"A slip was made in reckoning {about.Name}, and later figures carried it on."),
             SlipKind.TapeFromOne or SlipKind.FractionMisread or SlipKind.FractionDropped or SlipKind.FractionAsDecimal or SlipKind.DigitsTransposed or SlipKind.UnitExchanged =>

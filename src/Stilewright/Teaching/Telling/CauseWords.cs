@@ -10,6 +10,9 @@ namespace Stilewright.Teaching.Telling;
 /// <param name="Ask">The end of the question "did you …".</param>
 internal sealed record CauseWords(string Missed, string Rule, string Hint, string Ask)
 {
+    /// <summary>How the words of an earlier size begin where paper told it, such as "handed out on 2026-03-05".</summary>
+    internal const string HandedOut = "handed out";
+
     private const string ReadAgain = "Look at the figure on the tape or the paper once more, and then at the one you wrote: are they the same?";
 
     public static CauseWords Of(Cause cause, IReadOnlyList<MadeSlip> slips)
@@ -49,6 +52,7 @@ internal sealed record CauseWords(string Missed, string Rule, string Hint, strin
                 "A part has three sizes: rough as it is cut from the board, into the clamps with what is still to be trimmed, and finished. A list must keep to one of them.",
                 "At which stage of the work is the part this size?", $"write the size {StageWords(cause.Instead)}"),
             SlipKind.EarlierSize => new(cause.Instead.Length == 0 ? "This is the size that went with an earlier measurement."
+                : cause.Instead.StartsWith(HandedOut, StringComparison.Ordinal) ? $"This is what was {cause.Instead}: the opening was measured again, or something else that the size follows from was changed, since."
                 : $"This was right before: the opening was measured again, or something else that the size follows from was changed, {cause.Instead}, after your figures.",
                 "When an opening is measured again, or a standard changed, every part that follows from it changes too; a list must be of one revision.",
                 "When was this size worked out, and what was measured again or changed since?", "take the size of an earlier list"),
@@ -71,6 +75,15 @@ internal sealed record CauseWords(string Missed, string Rule, string Hint, strin
                 "3/4 is three divided by four, 0.75; its two numbers are not the digits of a decimal.", "What is this fraction as a decimal? Divide it out.", isWritten ? "write the fraction as a decimal" : $"key the fraction of {figure} as a decimal"),
             SlipKind.DigitsTransposed => new($"Two digits of {figure} changed places.", "Read back each figure after writing it.", ReadAgain, isWritten ? "exchange two digits when you wrote it down" : $"exchange two digits of {figure}"),
             SlipKind.UnitExchanged => new($"{Capital(figure)} is in another unit.", "Keep one unit throughout: 1 in is 25.4 mm.", "In which unit is this figure, and in which are the others?", isWritten ? "write it in another unit" : $"read {figure} in another unit"),
+            SlipKind.ThinnerThanGroove => new("This panel is thinner than its groove is wide, so it sits loose and rattles: it is slack by what the two differ.",
+                "The panel and its groove go together: a sheet that sells as 1/4 in is often 7/32 in, so measure it and set the groove to it. One that is cut already is shimmed at the back.",
+                "Put a piece of this sheet into the groove: does it fill it?", "take a sheet thinner than the groove is wide"),
+            SlipKind.ThickerThanGroove => new("This panel is thicker than its groove is wide and is not raised, so it does not go in.",
+                "A flat panel goes into the groove as thick as it is: the groove's width is the sheet's thickness, or its back is rabbeted to fit.",
+                "Put a piece of this sheet to the groove: does it go in?", "take a sheet thicker than the groove is wide"),
+            SlipKind.AnotherStock => cause.Instead == "frame"
+                ? new("The panel was made as thick as the frame.", about.Rule, about.Hint, "take the stock of the frame for the panel")
+                : new("The frame was made as thick as the panel.", about.Rule, about.Hint, "take the stock of the panel for the frame"),
             SlipKind.KerfLost => new("Each piece is shorter than the one before by the width of a saw cut.",
                 "Pieces marked out one after another along a board lose a kerf at every cut. Mark and cut one at a time, or cut all against a stop.",
                 "How were these pieces marked out, and where did the sawdust come from?", "mark all pieces along the board before cutting"),
