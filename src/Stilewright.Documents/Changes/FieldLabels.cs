@@ -18,4 +18,13 @@ public static class FieldLabels
         return shape.PositionOf(key) is { } position ? shape.Fields[position].Label
             : throw new ArgumentException($"{record} has no field {key}.", nameof(key));
     }
+
+    /// <summary>What holds where a field is absent, such as "not checked"; null where nothing is said of that.</summary>
+    /// <inheritdoc cref="Of(Type, string)"/>
+    public static string? Absent(Type record, string key)
+    {
+        var shape = (RecordShape)Shape.Of(record);
+        return shape.PositionOf(key) is { } position ? shape.Fields[position].AbsentLabel
+            : throw new ArgumentException($"{record} has no field {key}.", nameof(key));
+    }
 }

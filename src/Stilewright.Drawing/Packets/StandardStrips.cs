@@ -7,7 +7,7 @@ using Stilewright.Wording;
 
 namespace Stilewright.Drawing.Packets;
 
-/// <summary>Lays the house standard as it holds for the course: every setting, then cutters, hard patterns, machines and stock.</summary>
+/// <summary>Lays the house standard as it holds for the course: every setting, then cutters, hard patterns, machines, stock, hinges, boring machines, woods and climates.</summary>
 internal sealed class StandardStrips(Breakdown breakdown, LengthFormat format)
 {
     private readonly TradeWords figures = new(format);
@@ -62,7 +62,109 @@ internal sealed class StandardStrips(Breakdown breakdown, LengthFormat format)
             {
                 Note = Source(stock.Source),
             }), width, most));
+        LayHanging(flow, standard, width, most);
+        LayWood(flow, standard, width, most);
     }
+
+    private void LayHanging(Flow flow, HouseStandard standard, double width, double most)
+    {
+        if (standard.Hinges.Count > 0)
+        {
+            flow.Add(Prose.Heading("Kinds of hinges", width));
+            flow.Add(Table.Of(
+                ["hinge", "kind", "fronts", Column.Figure("overlay or gap"), Column.Figure("cup × depth"), Column.Figure("bored at"), Column.Figure("constant"), Column.Figure("plates"), Column.Figure("frame member"), Column.Figure("stile"), Column.Figure("leaf")],
+                standard.Hinges.Select(hinge => new Row(
+                [
+                    hinge.Name, TradeWords.Words(hinge.Style), TradeWords.Words(hinge.Mount), Range(hinge.Least, hinge.Greatest),
+                    hinge.Cup is { } cup ? $"{Of(cup.Diameter)} × {Of(cup.Depth)}" : "", Range(hinge.Cup?.LeastDistance, hinge.Cup?.GreatestDistance), Of(hinge.Cup?.Constant),
+                    string.Join(", ", hinge.Cup?.Plates.Select(plate => Of(plate.Height)) ?? []), Of(hinge.LeastMember), Of(hinge.LeastStile), Range(hinge.ThinnestLeaf, hinge.ThickestLeaf),
+                ])
+                {
+                    Note = string.Join("; ", ((string?[])[.. Moves(hinge.Adjustment), hinge.OpensDegrees is { } angle ? FormattableString.Invariant($"opens {angle}°") : null,
+                        hinge.Gaps.Count == 0 ? null : $"least gaps {string.Join(", ", hinge.Gaps.Select(gap => $"{Of(gap.Gap)} for leaves to {Of(gap.Thickness)}{(gap.BoringDistance is { } bored ? $" bored at {Of(bored)}" : "")}"))}",
+                        hinge.Cup?.ScrewSpacing is { } apart ? $"screws {Of(apart)} apart{(hinge.Cup.ScrewOffset is { } behind ? $", {Of(behind)} behind" : "")}" : null,
+                        hinge.Screws, hinge.Pilot is { } pilot ? $"pilot holes {Of(pilot)}" : null,
+                        hinge.CountTable is { } table ? $"numbers by {standard.CountTable(table)?.Name ?? table}" : null, Source(hinge.Source)]).OfType<string>()),
+                }), width, most));
+        }
+
+        if (standard.HingeCounts.Count > 0)
+        {
+            flow.Add(Prose.Heading("Tables of hinge numbers", width));
+            flow.Add(Table.Of(["table", "by height", "by weight", Column.Figure("widest leaf")], standard.HingeCounts.Select(table => new Row(
+            [
+                table.Name,
+                string.Join("; ", table.ByHeight.Select(row => FormattableString.Invariant($"{row.Count} to {Of(row.To)}"))),
+                string.Join("; ", table.ByWeight.Select(row => FormattableString.Invariant($"{row.Count} below {row.Below} {(table.Weights == WeightUnit.Pound ? "lb" : "kg")}"))),
+                Of(table.Widest),
+            ])
+            {
+                Note = Source(table.Source),
+            }), width, most));
+        }
+
+        if (standard.BoringMachines.Count > 0)
+        {
+            flow.Add(Prose.Heading("Boring machines", width));
+            flow.Add(Table.Of(["machine", "stops", "fence reads to the", Column.Figure("fence"), Column.Figure("cup bit"), "in its head"], standard.BoringMachines.Select(machine => new Row(
+            [
+                machine.Name,
+                string.Join("; ", machine.Stops.Select(row => FormattableString.Invariant($"{TradeWords.Words(row.Side)}: {row.NameOf(0)} to {row.NameOf(row.Count - 1)} from {Of(row.Origin)}, every {Of(row.Pitch)}"))),
+                TradeWords.Words(machine.Fence), Range(machine.LeastFence, machine.GreatestFence), Of(machine.Bit), machine.Insert ?? "",
+            ])
+            {
+                Note = Source(machine.Source),
+            }), width, most));
+        }
+    }
+
+    private void LayWood(Flow flow, HouseStandard standard, double width, double most)
+    {
+        if (standard.Species.Count > 0)
+        {
+            flow.Add(Prose.Heading("Woods of the shop's own", width));
+            flow.Add(Table.Of(
+                ["wood", "other names", Column.Figure("tangential"), Column.Figure("radial"), Column.Figure("specific gravity"), Column.Figure("start of shrinkage")],
+                standard.Species.Select(species => new Row(
+                [
+                    species.Name, string.Join(", ", species.Aliases), species.Tangential?.Text ?? "", species.Radial?.Text ?? "", species.SpecificGravity?.Text ?? "", FormattableString.Invariant($"{species.ShrinkageStart} %"),
+                ])
+                {
+                    Note = Source(species.Source),
+                }), width, most));
+        }
+
+        if (standard.Climates.Count > 0)
+        {
+            flow.Add(Prose.Heading("Where work will stand", width));
+            flow.Add(Table.Of(["climate", Column.Figure("driest"), Column.Figure("wettest"), "seasons"], standard.Climates.Select(climate => new Row(
+            [
+                climate.Name, Percent(climate.Driest), Percent(climate.Wettest),
+                string.Join("; ", climate.Seasons.Select(season => FormattableString.Invariant($"{season.Name}, month {season.Month}: {season.Temperature.Text}, humidity {Percent(season.Humidity)}"))),
+            ])
+            {
+                Note = Source(climate.Source),
+            }), width, most));
+        }
+    }
+
+    private IEnumerable<string?> Moves(HingeAdjustment? adjustment) =>
+    [
+        Travel("sideways", adjustment?.Sideways), Travel("height", adjustment?.Height), Travel("depth", adjustment?.Depth),
+    ];
+
+    private string? Travel(string axis, ScrewTravel? travel) => travel is null ? null
+        : $"{axis} −{Of(travel.Minus)} to +{Of(travel.Plus)}{(travel.Pitch is { } pitch ? $", {Of(pitch)} a turn" : "")}";
+
+    private string Range(LengthEntry? least, LengthEntry? greatest) => (least, greatest) switch
+    {
+        (null, null) => "",
+        ({ } one, { } other) => one == other ? Of(one) : $"{Of(one)} to {Of(other)}",
+        ({ } one, null) => $"from {Of(one)}",
+        (null, { } other) => $"to {Of(other)}",
+    };
+
+    private static string Percent(NumberEntry? number) => number is not { } entry ? "" : entry.Text.EndsWith('%') ? entry.Text : $"{entry.Text} %";
 
     private Row SettingRow(Setting setting)
     {

@@ -10,6 +10,7 @@ namespace Stilewright.Web.Desk;
 public sealed class StandardDesk(Workshop workshop, string authorId, OpenStandard standard, LengthUnit? readerUnit) : FieldDesk<HouseStandard>(readerUnit)
 {
     private List<WaitingChange> waiting = [];
+    private int rows;
 
     /// <summary>The standard as it is saved.</summary>
     public OpenStandard Standard { get; private set; } = standard;
@@ -50,7 +51,15 @@ public sealed class StandardDesk(Workshop workshop, string authorId, OpenStandar
         Sift();
     }
 
-    /// <summary>Lets the removal of a cutter set, machine, stock or pattern wait, and leaves what is typed about it.</summary>
+    /// <summary>Lets a row that is added to a record or taken out of one wait, and leaves what is typed about the rows, which may be others now.</summary>
+    /// <param name="list">Whose rows they are, as in <c>hinges/compact/gaps</c>.</param>
+    public void ProposeRow(string list, Func<HouseStandard, HouseStandard> edit)
+    {
+        LeaveTyped($"standard/{list}/");
+        Propose(FormattableString.Invariant($"{list}{RowMark}{++rows}"), edit);
+    }
+
+    /// <summary>Lets the removal of a record wait, and leaves what is typed about it.</summary>
     /// <param name="key">Its list and id, as in <c>machines/jointer</c>.</param>
     public void ProposeRemoval(string key, Func<HouseStandard, HouseStandard> edit)
     {
@@ -63,12 +72,14 @@ public sealed class StandardDesk(Workshop workshop, string authorId, OpenStandar
     {
         waiting.RemoveAll(each => each.Key == key);
         // What was typed about something that was only to be added goes with it.
-        if (!Ids(Saved).Contains(key))
+        if (key.Split(RowMark) is [var list, _])
+            LeaveTyped($"standard/{list}/");
+        else if (!Ids(Saved).Contains(key))
             LeaveTyped($"standard/{key}/");
         Sift();
     }
 
-    /// <summary>Whether a cutter set, machine, stock or pattern is not in the standard yet.</summary>
+    /// <summary>Whether a record is not in the standard yet.</summary>
     /// <param name="key">Its list and id, as in <c>machines/jointer</c>.</param>
     public bool IsNew(string key) => !Ids(Standard.Standard).Contains(key);
 
@@ -131,10 +142,15 @@ public sealed class StandardDesk(Workshop workshop, string authorId, OpenStandar
         Moved();
     }
 
+    // Stands between the path of a list and the number of a change to its rows.
+    private const char RowMark = '#';
+
     private static IEnumerable<string> Ids(HouseStandard there) =>
     [
         .. there.Cutters.Select(each => $"cutters/{each.Id}"), .. there.Machines.Select(each => $"machines/{each.Id}"),
         .. there.Stocks.Select(each => $"stocks/{each.Id}"), .. there.Patterns.Select(each => $"patterns/{each.Id}"),
+        .. there.Hinges.Select(each => $"hinges/{each.Id}"), .. there.HingeCounts.Select(each => $"hingeCounts/{each.Id}"), .. there.BoringMachines.Select(each => $"boringMachines/{each.Id}"),
+        .. there.Species.Select(each => $"species/{each.Id}"), .. there.Climates.Select(each => $"climates/{each.Id}"),
     ];
 
     private bool Accept(StandardResult result)
