@@ -5,7 +5,6 @@ using System.Text.Json;
 using Stilewright.Findings;
 using Stilewright.Hanging;
 using Stilewright.Measure;
-using Stilewright.Shop;
 using Stilewright.Wording;
 
 namespace Stilewright.Documents.Lists;

@@ -1,4 +1,3 @@
-using Stilewright.Measure;
 using Stilewright.Shop;
 
 namespace Stilewright.Documents.Rules;

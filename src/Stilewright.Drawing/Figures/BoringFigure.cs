@@ -40,7 +40,7 @@ public static class BoringFigure
     public static FittedScene Draw(IReadOnlyList<HungLeaf> leaves, LengthFormat format, double widthMillimetres, double heightMillimetres)
     {
         ArgumentNullException.ThrowIfNull(format);
-        return new[] { false, true }
+        return Enumerable.Range(0, 2).Select(place => place == 1)
             .Select(isBeside => Fit.Largest(format.Unit, widthMillimetres, heightMillimetres, scale => Draw(leaves, scale, format, isBeside), Size(leaves)))
             .MinBy(drawn => (!drawn.Fits, drawn.Scene.Scale!.Value.Reduction))!;
     }

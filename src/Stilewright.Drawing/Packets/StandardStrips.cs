@@ -118,7 +118,7 @@ internal sealed class StandardStrips(Breakdown breakdown, LengthFormat format)
         }
     }
 
-    private void LayWood(Flow flow, HouseStandard standard, double width, double most)
+    private static void LayWood(Flow flow, HouseStandard standard, double width, double most)
     {
         if (standard.Species.Count > 0)
         {

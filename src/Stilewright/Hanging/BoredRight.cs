@@ -1,4 +1,3 @@
-using Stilewright.Doors;
 using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;

@@ -44,9 +44,9 @@ public sealed record HingeNumber(Worked Count, Worked? ByTable, FromTable? ByHei
 
     private static (FromTable? ByHeight, FromTable? ByWeight, bool IsBeyond) Rows(HingeCounts table, Worked along, Worked? weight)
     {
-        var high = table.ByHeight.FirstOrDefault(row => along.Length <= row.To.Value) ?? table.ByHeight.LastOrDefault();
+        var high = table.ByHeight.FirstOrDefault(row => along.Length <= row.To.Value) ?? (table.ByHeight.Count == 0 ? null : table.ByHeight[^1]);
         var scaled = weight is null ? (Fraction?)null : table.Weights == WeightUnit.Kilogram ? weight.Amount * KilogramsPerPound : weight.Amount;
-        var heavy = scaled is not { } value ? null : table.ByWeight.FirstOrDefault(row => value < row.Below) ?? table.ByWeight.LastOrDefault();
+        var heavy = scaled is not { } value ? null : table.ByWeight.FirstOrDefault(row => value < row.Below) ?? (table.ByWeight.Count == 0 ? null : table.ByWeight[^1]);
         var isBeyond = high is not null && along.Length > high.To.Value || heavy is not null && scaled >= heavy.Below;
         return (
             high is null ? null : Row("hinges by height", $"to {high.To.Text}", high.Source, high.Count),

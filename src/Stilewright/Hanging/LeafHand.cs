@@ -1,5 +1,4 @@
 using Stilewright.Doors;
-using Stilewright.Measure;
 using Stilewright.Projects;
 
 namespace Stilewright.Hanging;

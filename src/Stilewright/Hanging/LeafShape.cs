@@ -1,7 +1,6 @@
 using System.Globalization;
 using Stilewright.Curves;
 using Stilewright.Doors;
-using Stilewright.Measure;
 
 namespace Stilewright.Hanging;
 

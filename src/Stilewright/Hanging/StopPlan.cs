@@ -1,5 +1,4 @@
 using Stilewright.Doors;
-using Stilewright.Findings;
 using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;

@@ -1,7 +1,6 @@
 using Stilewright.Doors;
 using Stilewright.Measure;
 using Stilewright.Projects;
-using Stilewright.Shop;
 
 namespace Stilewright.Wood;
 

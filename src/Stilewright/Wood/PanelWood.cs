@@ -1,5 +1,4 @@
 using Stilewright.Measure;
-using Stilewright.Projects;
 using Stilewright.Shop;
 
 namespace Stilewright.Wood;

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Fractions;
 using Stilewright.Measure;
-using Stilewright.Projects;
 using Stilewright.Shop;
 
 namespace Stilewright.Wood;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Stilewright.Doors;
 using Stilewright.Findings;
 using Stilewright.Hanging;
 using Stilewright.Measure;

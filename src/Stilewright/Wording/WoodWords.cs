@@ -2,7 +2,6 @@ using System.Globalization;
 using Fractions;
 using Stilewright.Findings;
 using Stilewright.Measure;
-using Stilewright.Projects;
 using Stilewright.Shop;
 using Stilewright.Wood;
 

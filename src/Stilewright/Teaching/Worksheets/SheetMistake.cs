@@ -1,4 +1,3 @@
-using Stilewright.Measure;
 using Stilewright.Teaching.Checking;
 
 namespace Stilewright.Teaching.Worksheets;
