@@ -152,9 +152,9 @@ internal sealed class BoringDrawing
         if (to - from >= line.Width + 2 * Air)
             return Drafting.Centred(line, Place(box, (from + to) / 2, -outward), isUpright: !leaf.IsUpright);
         var end = Place(box, Along(box), 0);
-        return leaf.IsUpright
-            ? Drafting.Centred(line, new(end.X, end.Y + outward))
-            : Drafting.Centred(line, new(end.X + Air + line.Width / 2, end.Y));
+        // Beside the extension lines that run on from both edges of the corner.
+        var aside = Air + line.Width / 2;
+        return Drafting.Centred(line, new(end.X + (leaf.Edge == Side.Left ? -aside : aside), end.Y + (leaf.Edge == Side.Top ? -outward : outward)));
     }
 
     private IEnumerable<SceneNode> TopArrow()

@@ -50,6 +50,7 @@ public sealed class ReadTests(ApiHost host) : IClassFixture<ApiHost>
     [InlineData("drawing?path=1.2L&view=front&unit=in", "1·2L")]
     [InlineData("drawing?path=1.2L&view=back&unit=mm", "1·2L")]
     [InlineData("drawing?path=hall-front&unit=in", "Hall cupboard")]
+    [InlineData("drawing?path=1.2L&view=boring", "Boring sheet of 1·2L")]
     [InlineData("patterns.svg?path=1.2L.TR", "1·2L·TR")]
     public async Task Drawings_are_svg(string address, string named)
     {
@@ -58,6 +59,15 @@ public sealed class ReadTests(ApiHost host) : IClassFixture<ApiHost>
         var svg = XDocument.Parse(await answer.Content.ReadAsStringAsync());
         Assert.Equal("svg", svg.Root!.Name.LocalName);
         Assert.Contains(named, svg.Root.Elements().First(each => each.Name.LocalName == "title").Value, StringComparison.Ordinal);
+    }
+
+    // Bench 1 of the sample has one pair; a drawer front is not hung.
+    [Fact]
+    public async Task Hinges_come_as_exact_fractions()
+    {
+        var leaves = System.Text.Json.Nodes.JsonNode.Parse(await host.Client.GetStringAsync("/api/courses/evening/hanging?bench=1"))!["leaves"]!.AsArray();
+        Assert.Equal(["1·2L", "1·2R"], leaves.Select(leaf => (string)leaf!["leaf"]!));
+        Assert.Equal(("25/8", "189/8"), ((string)leaves[0]!["places"]![0]!["fromTop"]!, (string)leaves[0]!["places"]![0]!["fromBottom"]!));
     }
 
     [Fact]
@@ -102,6 +112,9 @@ public sealed class ReadTests(ApiHost host) : IClassFixture<ApiHost>
     [InlineData("courses/evening/packet?labelSheet=none", HttpStatusCode.NotFound)]
     [InlineData("courses/evening/drawing", HttpStatusCode.BadRequest)]
     [InlineData("courses/evening/drawing?path=9.9Q", HttpStatusCode.NotFound)]
+    [InlineData("courses/evening/hanging?bench=x", HttpStatusCode.BadRequest)]
+    [InlineData("courses/evening/hanging?leaf=9.9Q", HttpStatusCode.NotFound)]
+    [InlineData("courses/evening/drawing?path=1.1&view=boring", HttpStatusCode.NotFound)]
     [InlineData("courses/evening/patterns?path=1.1", HttpStatusCode.NotFound)]
     [InlineData("courses/evening/patterns?path=1.2L&bearing=1/4", HttpStatusCode.BadRequest)]
     [InlineData("courses/evening/patterns?path=1.2L&rule=6&across=5&along=6", HttpStatusCode.BadRequest)]
@@ -122,6 +135,7 @@ public sealed class ReadTests(ApiHost host) : IClassFixture<ApiHost>
     [Theory]
     [InlineData("courses/evening/bench/1/packet", "Packet of bench 1")]
     [InlineData("courses/evening/bench/1/patterns", "Patterns of bench 1")]
+    [InlineData("courses/evening/bench/1/hang", "Bore and hang, bench 1")]
     [InlineData("courses/evening/print", "Packet of the course")]
     [InlineData("courses/evening/cut-list", "Bench 1, Hall cupboard")]
     [InlineData("import", "Import a course")]
