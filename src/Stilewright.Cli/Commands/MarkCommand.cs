@@ -173,7 +173,7 @@ internal sealed class MarkCommand(Screen screen, TimeProvider clock) : Command<M
             throw new RefusalException(ExitCode.FileFailed, $"{path} was handed out of the course {told.Course}, not {now.Course.Id}: name what was handed out of the same course.");
         if (told.Projects.FirstOrDefault(each => each.Id == project.Project.Id) is not { } before)
             throw new RefusalException(ExitCode.FileFailed, $"{path} tells nothing of the project {project.Project.Id}, so no size of the list can be from it.");
-        var key = ListKey.Of(before, stage, project.Standard[Settings.Step], leaf?.Path);
+        var key = ListKey.Of(before, stage, project.Standard[Shop.Settings.Step], leaf?.Path);
         return key.Items.Count > 0 ? (key, $"handed out on {told.Time.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}")
             : throw new RefusalException(ExitCode.FileFailed, $"{path} tells nothing of the leaf {leaf?.Path}, so no size of the list can be from it.");
     }
