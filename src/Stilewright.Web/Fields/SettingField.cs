@@ -34,7 +34,7 @@ public sealed record SettingField<TDocument>(
             };
         }
 
-        if (Setting.Kind is SettingKind.Choice or SettingKind.Count)
+        if (Setting.Kind is SettingKind.Choice or SettingKind.Count or SettingKind.Reference)
         {
             return Words.Contains(words) ? Taken(new(words, default))
                 : new(null, $"{Setting.Label} is one of {string.Join(", ", Words)}.");

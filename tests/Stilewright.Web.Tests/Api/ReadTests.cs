@@ -116,6 +116,10 @@ public sealed class ReadTests(ApiHost host) : IClassFixture<ApiHost>
     [InlineData("courses/evening/hanging?leaf=9.9Q", HttpStatusCode.NotFound)]
     [InlineData("courses/evening/drawing?path=1.1&view=boring", HttpStatusCode.NotFound)]
     [InlineData("courses/evening/patterns?path=1.1", HttpStatusCode.NotFound)]
+    [InlineData("courses/evening/wood?bench=99", HttpStatusCode.NotFound)]
+    [InlineData("courses/evening/wood?bench=one", HttpStatusCode.BadRequest)]
+    [InlineData("courses/nowhere/wood", HttpStatusCode.NotFound)]
+    [InlineData("courses/evening/drawing?path=1.2L.TR&view=glue-up", HttpStatusCode.NotFound)]
     [InlineData("courses/evening/patterns?path=1.2L&bearing=1/4", HttpStatusCode.BadRequest)]
     [InlineData("courses/evening/patterns?path=1.2L&rule=6&across=5&along=6", HttpStatusCode.BadRequest)]
     [InlineData("courses/evening/patterns?path=1.2L&roll=1", HttpStatusCode.BadRequest)]
@@ -132,10 +136,23 @@ public sealed class ReadTests(ApiHost host) : IClassFixture<ApiHost>
         Assert.All(problem["errors"]!.AsArray(), error => Assert.False(string.IsNullOrWhiteSpace((string)error!["fix"]!)));
     }
 
+    [Fact]
+    public async Task The_wood_of_a_bench_is_told_as_the_command_line_tells_it()
+    {
+        var wood = System.Text.Json.Nodes.JsonNode.Parse(await host.Client.GetStringAsync("/api/courses/evening/wood?bench=1"))!;
+        var leaf = wood["leaves"]!.AsArray().Single(each => (string)each!["label"]! == "1·2L")!;
+        Assert.Equal("183/16", (string)leaf["panels"]![0]!["width"]!);
+        Assert.Equal(3, leaf["glueUps"]![0]!["staves"]!.AsArray().Count);
+        Assert.Contains("from memory", (string)leaf["moisture"]!["source"]!, StringComparison.Ordinal);
+        Assert.Contains("at making", await host.Client.GetStringAsync("/api/courses/evening/drawing?path=1.2L&view=panel-fit"), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("courses/evening/bench/1/packet", "Packet of bench 1")]
     [InlineData("courses/evening/bench/1/patterns", "Patterns of bench 1")]
     [InlineData("courses/evening/bench/1/hang", "Bore and hang, bench 1")]
+    [InlineData("courses/evening/bench/1/wood", "from memory")]
+    [InlineData("courses/evening/bench/1/wood", "Widths that work at making: 11 5/32 to 11 17/32")]
     [InlineData("courses/evening/print", "Packet of the course")]
     [InlineData("courses/evening/cut-list", "Bench 1, Hall cupboard")]
     [InlineData("import", "Import a course")]
