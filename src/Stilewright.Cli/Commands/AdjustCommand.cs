@@ -1,19 +1,15 @@
 using System.ComponentModel;
 using Spectre.Console;
 using Spectre.Console.Cli;
-using Stilewright.Adjusting;
 using Stilewright.Cli.Files;
 using Stilewright.Cli.Layout;
 using Stilewright.Cli.Pages;
-using Stilewright.Documents;
 using Stilewright.Documents.Lists;
-using Stilewright.Doors;
 using Stilewright.Drawing.Figures;
 using Stilewright.Drawing.Writing;
 using Stilewright.Hanging;
 using Stilewright.Hanging.Adjusting;
 using Stilewright.Measure;
-using Stilewright.Shop;
 using Stilewright.Wording;
 
 namespace Stilewright.Cli.Commands;

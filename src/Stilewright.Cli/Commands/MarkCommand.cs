@@ -13,7 +13,6 @@ using Stilewright.Drawing.Scenes;
 using Stilewright.Drawing.Worksheets;
 using Stilewright.Drawing.Writing;
 using Stilewright.Measure;
-using Stilewright.Shop;
 using Stilewright.Teaching.Checking;
 using Stilewright.Teaching.Reuse;
 using Stilewright.Teaching.Telling;

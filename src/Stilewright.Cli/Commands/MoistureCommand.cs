@@ -6,7 +6,6 @@ using Spectre.Console;
 using Spectre.Console.Cli;
 using Stilewright.Cli.Pages;
 using Stilewright.Measure;
-using Stilewright.Shop;
 using Stilewright.Wood;
 using Stilewright.Wording;
 

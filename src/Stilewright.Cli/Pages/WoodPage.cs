@@ -1,5 +1,4 @@
 using System.Globalization;
-using Fractions;
 using Stilewright.Cli.Layout;
 using Stilewright.Doors;
 using Stilewright.Findings;

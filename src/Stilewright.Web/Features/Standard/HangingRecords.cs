@@ -1,7 +1,6 @@
 using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;
-using Stilewright.Web.Fields;
 using Stilewright.Wording;
 
 namespace Stilewright.Web.Features.Standard;

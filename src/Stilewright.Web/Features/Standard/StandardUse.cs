@@ -1,7 +1,6 @@
 using Stilewright.Doors;
 using Stilewright.Shop;
 using Stilewright.Web.Desk;
-using Stilewright.Wood;
 
 namespace Stilewright.Web.Features.Standard;
 
