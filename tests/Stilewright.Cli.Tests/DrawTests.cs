@@ -72,7 +72,7 @@ public sealed class DrawTests : IDisposable
 
     [Theory]
     [InlineData("There is no face, run, leaf or part 1.9Q", "1.9Q")]
-    [InlineData("--view takes front, back, stick-across, stick-up, not \"side\"", "1.2L", "--view", "side")]
+    [InlineData("--view takes front, back, stick-across, stick-up, boring, panel-fit, panel-play, glue-up, not \"side\"", "1.2L", "--view", "side")]
     [InlineData("The view back is of a leaf, and hall-front is none", "hall-front", "--view", "back")]
     [InlineData("--scale takes a whole number from 1 to 5000, not \"0\"", "1.2L", "--scale", "0")]
     [InlineData("--width takes a whole number from 20 to 5000, not \"wide\"", "1.2L", "--width", "wide")]

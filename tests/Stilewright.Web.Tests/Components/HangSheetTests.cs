@@ -25,7 +25,7 @@ public sealed class HangSheetTests
         Assert.Equal(["L1 from the top, ≈1/32 too far", "R1 from the bottom, ≈1/32 too far"],
             shown.Sheet.FindComponents<HungLeafShown>()[0].FindAll("tbody td:nth-child(4)").Select(cell => cell.TextContent.Replace('\u00a0', ' ')));
         // The sample: 26 3/4 high, 3 1/8 from the end.
-        Assert.Contains(shown.Sheet.FindAll("details li"), line => line.TextContent.Contains("26 3/4 − 3 1/8 = 23 5/8", StringComparison.Ordinal));
+        Assert.Contains(shown.Sheet.FindAll("details li"), line => line.TextContent.Replace('\u00a0', ' ').Contains("26 3/4 − 3 1/8 = 23 5/8", StringComparison.Ordinal));
         Assert.Contains(shown.Sheet.FindAll("details li.caution"), step => step.TextContent.Contains("29 CFR 1910.213", StringComparison.Ordinal));
         Assert.DoesNotContain("style=", words, StringComparison.Ordinal);
     }
