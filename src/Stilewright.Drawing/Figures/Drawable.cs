@@ -64,6 +64,7 @@ public sealed record Drawable(ProjectBreakdown Project, Func<Scale, LengthFormat
     {
         foreach (var project in breakdown.Projects)
         {
+            var unit = project.Project.Unit ?? breakdown.Course.Unit;
             foreach (var leaf in project.Fronts.SelectMany(front => front.Leaves))
             {
                 var isLeaf = PlaceName.Means(typed, leaf.Path, leaf.Label);
@@ -77,7 +78,7 @@ public sealed record Drawable(ProjectBreakdown Project, Func<Scale, LengthFormat
                     else if (Wood.PanelFit.Of(part, leaf.Standard) is { } fit)
                     {
                         return There(view == LeafViews.PanelPlay ? new(project, (_, format) => PlayChart.Draw(fit, format), IsFullSize: true)
-                            : new(project, (scale, format) => PanelFitFigure.Draw(fit, leaf, scale, format)) { Scales = [.. Scale.EnlargedOf(LengthUnit.Inch), .. Scale.Of(LengthUnit.Inch).Skip(1)] });
+                            : new(project, (scale, format) => PanelFitFigure.Draw(fit, leaf, scale, format)) { Scales = [.. Scale.EnlargedOf(unit), .. Scale.Of(unit).Skip(1)] });
                     }
                 }
             }

@@ -8,6 +8,7 @@ using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;
 using Stilewright.Testing;
+using Stilewright.Wood;
 using Stilewright.Wording;
 
 namespace Stilewright.Drawing.Tests.Packets;
@@ -99,6 +100,49 @@ public sealed class PacketTests
                 }
             }
         }
+    }
+
+    [Theory]
+    [MemberData(nameof(Courses))]
+    public void Panels_glue_ups_and_weights_are_printed_where_there_are_any(int seed, string paperName)
+    {
+        var breakdown = Work(seed);
+        foreach (var project in breakdown.Projects)
+        {
+            SizedLeaf[] leaves = [.. project.Fronts.SelectMany(front => front.Leaves)];
+            List<Sheet> Printed(bool wood) => [.. Packet.OfProject(breakdown, project, FactsOf(breakdown), new(PaperOf(paperName)) { Wood = wood })];
+            bool IsWood(Sheet sheet) => new[] { ": panels through the year", ": glue-ups and weights", ": weights" }.Any(end => sheet.Scene.Title.EndsWith(end, StringComparison.Ordinal));
+            var (with, without) = (Printed(true), Printed(false));
+            Assert.Equal(without.Select(sheet => sheet.Scene.Title), with.Where(sheet => !IsWood(sheet)).Select(sheet => sheet.Scene.Title));
+            var text = TextOf(with.Where(IsWood));
+            var words = new TradeWords(FormatOf(breakdown, project));
+            foreach (var fit in leaves.SelectMany(PanelFit.Of))
+            {
+                Assert.Contains(Plain(fit.Panel.Label), text, StringComparison.Ordinal);
+                Assert.Contains(Plain(WoodWords.Range(fit, words)), text, StringComparison.Ordinal);
+                Assert.Contains(Plain(WoodWords.MovementSource(fit.Wood.Species)), text, StringComparison.Ordinal);
+            }
+
+            foreach (var alike in AlikeGlueUps.Of(leaves))
+            {
+                if (GlueUp.Of(alike.Part, alike.Standard, GlueUpOrder.Usual) is not GlueUpResult.Planned { GlueUp: { Staves.Count: > 1 } glueUp })
+                    continue;
+                Assert.Contains(Plain(words.Of(glueUp.Staves[0].Rough)), text, StringComparison.Ordinal);
+                Assert.Contains(Plain("29 CFR 1910.213"), text, StringComparison.Ordinal);
+                Assert.All(GlueUpCaution.Of(glueUp, alike.Standard), caution => Assert.Contains(Plain(FindingText.Say(caution.Problem, words.Format)), text, StringComparison.Ordinal));
+            }
+
+            var total = WeightTotal.Of(leaves);
+            if (!total.Pounds.IsZero)
+                Assert.Contains(Plain(WoodWords.Pounds(total.Pounds)), text, StringComparison.Ordinal);
+            if (!leaves.Any(leaf => leaf.Parts.Count > 0))
+                Assert.DoesNotContain(with, IsWood);
+        }
+
+        // What all leaves weigh stands on the overview.
+        var all = WeightTotal.Of(breakdown.Leaves);
+        if (!all.Pounds.IsZero)
+            Assert.Contains(Plain($"All leaves: {TradeWords.Count(all.Leaves, "leaf", "leaves")}, {WoodWords.Pounds(all.Pounds)}"), TextOf(Sheets(seed, PaperOf(paperName)).Where(sheet => sheet.Scene.Title.EndsWith(": overview", StringComparison.Ordinal))), StringComparison.Ordinal);
     }
 
     [Fact]
