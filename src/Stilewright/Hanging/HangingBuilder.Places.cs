@@ -91,7 +91,9 @@ internal sealed partial class HangingBuilder
             for (var i = 1; i < between; i++)
             {
                 var ideal = (one.First.FromStart + (i == 1 ? span / between : i * span / between)).On(one.Standard[Settings.Step], StepDirection.Nearest).As("hinge from the start", $"hinge/inner.{i}");
-                var (place, why) = Free(one, ideal, all, one.First.FromStart.Length, one.Last.FromStart.Length) ?? Stuck(one, ideal, "middle");
+                // Within a quarter of the spacing, so that two never come nearer than half of it.
+                var near = span.Length / (4 * between);
+                var (place, why) = Free(one, ideal, all, ideal.Length - near, ideal.Length + near) ?? Stuck(one, ideal, "middle");
                 one.Places.Add(new(place, (one.Along - place).As("from the other end", $"hinge/inner.{i}.other"), why));
             }
 
