@@ -1,5 +1,4 @@
 using CsCheck;
-using Stilewright.Doors;
 using Stilewright.Hanging.Adjusting;
 using Stilewright.Measure;
 using static Stilewright.Adjusting.Tests.Rows;

@@ -1,6 +1,5 @@
 using Stilewright.Measure;
 using Stilewright.Shop;
-using static Stilewright.Documents.Tests.Files;
 
 namespace Stilewright.Documents.Tests;
 

@@ -1,6 +1,5 @@
 using Stilewright.Doors;
 using Stilewright.Findings;
-using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;
 using Stilewright.Tests.Doors;

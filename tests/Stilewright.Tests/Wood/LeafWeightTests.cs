@@ -1,8 +1,6 @@
 using Stilewright.Doors;
-using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;
-using Stilewright.Tests.Doors;
 using Stilewright.Wood;
 using static Stilewright.Tests.Doors.Samples;
 

@@ -3,7 +3,6 @@ using System.Text.RegularExpressions;
 using CsCheck;
 using Fractions;
 using Stilewright.Measure;
-using Stilewright.Shop;
 using Stilewright.Wood;
 
 namespace Stilewright.Tests.Wood;
