@@ -108,8 +108,8 @@ public sealed class StandardHangingTests(Chromium chromium)
 
         var standard = (await server.CourseAsync(course.Id)).Standard.Standard;
         Assert.Equal((WeightUnit.Kilogram, 2), (standard.HingeCounts[^1].Weights, standard.HingeCounts[^1].ByHeight.Count));
-        Assert.Equal(["L1", "11"], Assert.Single(standard.BoringMachines).Stops.Select(row => row.NameOf(0)));
-        Assert.Equal([StopSide.Left, StopSide.Right], standard.BoringMachines[0].Stops.Select(row => row.Side));
+        Assert.Equal(["L1", "11"], standard.BoringMachines[^1].Stops.Select(row => row.NameOf(0)));
+        Assert.Equal([StopSide.Left, StopSide.Right], standard.BoringMachines[^1].Stops.Select(row => row.Side));
         var own = Assert.Single(standard.Species);
         Assert.Equal(("river birch", "0.003", "0.002", "0.6"), (own.Name, own.Tangential?.Text, own.Radial?.Text, own.SpecificGravity?.Text));
         Assert.Equal(["birch of ours", "bog birch"], own.Aliases);
