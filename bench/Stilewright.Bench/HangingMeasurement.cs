@@ -27,12 +27,12 @@ internal static class HangingMeasurement
             throw new InvalidOperationException("Not every leaf of the course is hung.");
 
         var wood = Timing.Of(5, 15, () => Wood(breakdown));
-        var weights = Timing.Of(5, 15, () => breakdown.Leaves.Sum(leaf => LeafWeight.Of(leaf).Pounds.ToDouble()));
-        var hanging = Timing.Of(5, 15, () => HangingPlan.Of(breakdown).SheetsInPairs.Sum(pair => pair.Left.Bores.Count));
+        var weights = Timing.Of(5, 15, () => _ = breakdown.Leaves.Sum(leaf => LeafWeight.Of(leaf).Pounds.ToDouble()));
+        var hanging = Timing.Of(5, 15, () => _ = HangingPlan.Of(breakdown).SheetsInPairs.Sum(pair => pair.Left.Bores.Count));
         var all = Timing.Of(5, 15, () =>
         {
             Wood(breakdown);
-            HangingPlan.Of(breakdown).SheetsInPairs.Sum(pair => pair.Left.Bores.Count + (pair.Left.Leaf.Hand.HasTop ? 1 : 0));
+            _ = HangingPlan.Of(breakdown).SheetsInPairs.Sum(pair => pair.Left.Bores.Count + (pair.Left.Leaf.Hand.HasTop ? 1 : 0));
         });
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"hanging: {Leaves} leaves, warm"));
         Console.WriteLine($"  panels, gaps and overlays through the year: {wood}");

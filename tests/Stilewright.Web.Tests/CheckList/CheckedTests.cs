@@ -1,7 +1,6 @@
 using Stilewright.Documents.Lists;
 using Stilewright.Doors;
 using Stilewright.Measure;
-using Stilewright.Projects;
 using Stilewright.Teaching.Checking;
 using Stilewright.Teaching.Telling;
 using Stilewright.Web.Desk;

@@ -62,7 +62,7 @@ public sealed class HangSheetTests
         Assert.Null(Saved().Overrides.Find(Settings.UsualHinge));
 
         var shelves = Saved().Shelves.Count;
-        await opening.FindAll("button").Last().ClickAsync(new());
+        await opening.FindAll("button")[^1].ClickAsync(new());
         Assert.Equal(shelves + 1, Saved().Shelves.Count);
         Assert.True(Saved().Shelves[^1].Height.Value > Saved().Shelves[^2].Height.Value);
         await opening.FindAll("button").First(button => button.TextContent.StartsWith("Take shelf", StringComparison.Ordinal)).ClickAsync(new());

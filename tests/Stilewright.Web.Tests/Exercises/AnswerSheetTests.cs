@@ -3,7 +3,6 @@ using System.Net;
 using System.Security.Claims;
 using System.Text.RegularExpressions;
 using Bunit;
-using Bunit.TestDoubles;
 using Microsoft.Extensions.DependencyInjection;
 using Stilewright.Measure;
 using Stilewright.Teaching.Telling;
