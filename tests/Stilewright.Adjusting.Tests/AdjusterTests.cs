@@ -184,7 +184,7 @@ public class AdjusterTests
     public void Depth_brings_a_hinge_edge_flush_that_leans_out()
     {
         var leaf = Leaf("1", 0, 12, 24, true);
-        var task = new AdjustingTask([leaf], [], [new("1", LeafCorner.HingeTop, In(1, 16)), new("1", LeafCorner.HingeBottom, In(-1, 32))], Step, Tolerance);
+        var task = new AdjustingTask([leaf], [], [new("1", LeafCorner.HingeTop, In(1, 16)), new("1", LeafCorner.HingeBottom, In(-1, 16))], Step, Tolerance);
         var plan = Adjuster.Plan(task);
 
         Assert.True(plan.After.WorstCorner <= Tolerance);

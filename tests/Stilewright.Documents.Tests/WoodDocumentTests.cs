@@ -41,7 +41,7 @@ public class WoodDocumentTests
     [InlineData("""  "settings": { "wood.moisture": "eight" } """, "$.settings['wood.moisture']", "cannot be read at character 1", "a percentage in digits, such as 8 % or 7.5")]
     [InlineData("""  "settings": { "wood.moisture": "80 %" } """, "$.settings['wood.moisture']", "80 % is too much", "write at most 30 %")]
     [InlineData("""  "settings": { "wood.driest": "dry" } """, "$.settings['wood.driest']", "cannot be read", ", or climate")]
-    [InlineData("""  "settings": { "wood.climate": "most-area" } """, "$.settings['wood.climate']", "no climate \"most-area\" here", "most-areas")]
+    [InlineData("""  "settings": { "wood.climate": "most-area" } """, "$.settings['wood.climate']", "no climate in service \"most-area\" in this standard", "most-areas")]
     [InlineData("""  "species": [ { "id": "oak", "name": "Oak", "tangential": 0.004 } ] """, "$.species[0].radial", "one of the two coefficients stands alone", "write both, or neither")]
     [InlineData("""  "species": [ { "id": "oak", "name": "Oak", "tangential": "0.4 %", "radial": 0.002 } ] """, "$.species[0].tangential", "cannot be read at character 4", "a number in digits, such as 0.00369")]
     [InlineData("""  "species": [ { "id": "oak", "name": "Oak", "specificGravity": 63 } ] """, "$.species[0].specificGravity", "63 is outside the limits", "1.5")]

@@ -40,7 +40,6 @@ internal static class DocumentRules
         For<Shop.CutterSet>(StandardRules.StockRangeIsARange),
         For<Shop.RackPattern>(StandardRules.PatternsHaveARangeAndACurve),
         For<Shop.RackPattern>(StandardRules.PatternsSayOnlyWhatTheirFamilyHas),
-        For<Shop.HouseStandard>(StandardRules.ClimateIsKnown),
         For<Shop.SpeciesEntry>(StandardRules.CoefficientsAreTwo),
         For<Shop.Climate>(StandardRules.ClimatesAreARangeOrSeasons),
         For<Prints.HandedOut>(HandedOutRules.PartsStandOnce),

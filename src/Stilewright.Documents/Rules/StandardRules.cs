@@ -3,7 +3,6 @@ using Stilewright.Doors;
 using Stilewright.Measure;
 using Stilewright.Projects;
 using Stilewright.Shop;
-using Stilewright.Wood;
 
 namespace Stilewright.Documents.Rules;
 
@@ -47,15 +46,6 @@ internal static class StandardRules
     {
         if (species.Tangential is null != species.Radial is null)
             yield return new(path.Field(species.Tangential is null ? "tangential" : "radial"), "one of the two coefficients stands alone", "write both, or neither");
-    }
-
-    public static IEnumerable<RuleFault> ClimateIsKnown(HouseStandard standard, DocumentPath path)
-    {
-        if (standard.Settings.Find(Settings.Climate) is { } named && ClimateTable.Find(standard, named.Text) is null)
-        {
-            yield return new(path.Field("settings").Field(Settings.Climate.Key), $"no climate \"{Quote.Shown(named.Text)}\" here",
-                Quote.Suggest(named.Text, [.. ClimateTable.Of(standard).Select(climate => climate.Id)]));
-        }
     }
 
     public static IEnumerable<RuleFault> ClimatesAreARangeOrSeasons(Climate climate, DocumentPath path)

@@ -41,6 +41,8 @@ internal sealed class IfCutDrawing
         times = Times();
         strips = [.. consequence.Faults.Select(Box)];
         section = consequence.Fit is { } fit ? GrooveSection.Of(fit, leaf, detail.Cutters, format) : null;
+        if (section is not null)
+            labels.Add(Cut().Letter.Box);
     }
 
     private static IReadOnlyList<int> Steps(LengthFormat format) => format.Unit == LengthUnit.Inch ? [1, 2, 4, 8, 16, 32, 64, 128, 256] : [1, 2, 5, 10, 20, 50, 100, 200, 500];
@@ -207,18 +209,24 @@ internal sealed class IfCutDrawing
     // Where the section is cut: a heavy stroke over the panel's edge with its letter.
     private IEnumerable<SceneNode> CutMark()
     {
-        const double Reach = 3;
+        var (at, reach, letter) = Cut();
+        yield return consequence.Fit!.IsAcross
+            ? new Shape(Outline.Line(new(at.X - reach, at.Y), new(at.X + reach, at.Y)), LineStyle.Heavy)
+            : new Shape(Outline.Line(new(at.X, at.Y - reach), new(at.X, at.Y + reach)), LineStyle.Heavy);
+        yield return letter;
+    }
+
+    private (PaperPoint At, double Reach, Lettering Letter) Cut()
+    {
+        const double Longest = 3;
         const double Share = 0.35;
         var fit = consequence.Fit!;
         var seen = fit.Filling.VisibleBounds;
         var (left, right, top, bottom) = (scale.OnPaper(seen.X), scale.OnPaper(seen.Right), Y(new(seen.Top, default)), Y(new(seen.Y, default)));
         var letter = Typesetter.Set("A", TextStyle.Small.Bold);
         var at = fit.IsAcross ? new PaperPoint(right, top + (bottom - top) * Share) : new PaperPoint(left + (right - left) * (1 - Share), bottom);
-        var reach = Math.Min(Reach, Math.Min(right - left, bottom - top) * 0.2);
-        yield return fit.IsAcross
-            ? new Shape(Outline.Line(new(at.X - reach, at.Y), new(at.X + reach, at.Y)), LineStyle.Heavy)
-            : new Shape(Outline.Line(new(at.X, at.Y - reach), new(at.X, at.Y + reach)), LineStyle.Heavy);
-        yield return Drafting.Centred(letter, fit.IsAcross ? new(at.X - reach - letter.Width, at.Y) : new(at.X, at.Y - reach - letter.Height / 2));
+        var reach = Math.Min(Longest, Math.Min(right - left, bottom - top) * 0.2);
+        return (at, reach, Drafting.Centred(letter, fit.IsAcross ? new(at.X - reach - letter.Width, at.Y) : new(at.X, at.Y - reach - letter.Height / 2)));
     }
 
     private List<DimensionRow> Rows()
