@@ -96,8 +96,8 @@ public static class Adjuster
     /// <summary>Beyond the screws no work is done for less than half the tolerance; the other half is left to rounding.</summary>
     private static double Enough(AdjustingTask task) => Inches(task.Tolerance) / 2;
 
-    /// <summary>Screws bring nothing nearer than a step: it would be lost when the moves are put on what a hand can turn.</summary>
-    private static double Fine(AdjustingTask task) => Inches(task.Step);
+    /// <summary>Screws bring nothing nearer than half a step: it would be lost when the moves are put on what a hand can turn.</summary>
+    private static double Fine(AdjustingTask task) => Inches(task.Step) / 2;
 
     private static double Inches(Length length) => length.Inches.ToDouble();
 

@@ -31,17 +31,20 @@ internal sealed class BoringDrawing
     private readonly HungLeaf leaf;
     private readonly bool isBeside;
     private readonly Scale scale;
+    private readonly Scale detailScale;
     private readonly LengthFormat format;
     private readonly LeafCurves curves;
     private readonly CurvedLines lines;
     private readonly PaperBox figure;
 
     /// <param name="isBeside">Whether the detail stands beside the leaf, and not below it.</param>
-    public BoringDrawing(HungLeaf leaf, bool isBeside, Scale scale, LengthFormat format)
+    /// <param name="detailScale">Full size, or half of it.</param>
+    public BoringDrawing(HungLeaf leaf, bool isBeside, Scale scale, Scale detailScale, LengthFormat format)
     {
         this.leaf = leaf;
         this.isBeside = isBeside;
         this.scale = scale;
+        this.detailScale = detailScale;
         this.format = format;
         curves = LeafCurves.Of(leaf.Leaf, leaf.Design?.Cutters is { } cutters ? leaf.Standard.Standard.Cutter(cutters) : null);
         lines = new(At, isMirrored: true);
@@ -67,11 +70,11 @@ internal sealed class BoringDrawing
             var detail = Detail(sheet, leaf.Hinge.Cup!);
             var box = Drafting.BoundsOf(detail)!.Value;
             PaperPoint at = isBeside ? new(bounds.Right + Beside - box.Left, bounds.Top - box.Top) : new(bounds.Left - box.Left, below - box.Top);
-            nodes.Add(new SceneGroup(null, "Detail, full size", detail) { At = at });
+            nodes.Add(new SceneGroup(null, BoringWords.DetailName(IsFull), detail) { At = at });
             if (isBeside)
                 width = Math.Max(width, bounds.Width + Beside + box.Width);
             below = Math.Max(below, at.Y + box.Bottom + 1);
-            below = Below(nodes, BoringWords.Detail(leaf.Hinge.Cup!, format), bounds.Left, below, width, TextStyle.Small);
+            below = Below(nodes, BoringWords.Detail(leaf.Hinge.Cup!, IsFull, format), bounds.Left, below, width, TextStyle.Small);
         }
 
         Below(nodes, BoringWords.Note(leaf, format), bounds.Left, below + 1, width, TextStyle.Small);
@@ -186,17 +189,18 @@ internal sealed class BoringDrawing
         Span Span(double from, double to, Length value) => new(from, to, value) { Path = leaf.Leaf.Path };
     }
 
-    // The cup, its screws and the edge, at full size.
+    private bool IsFull => detailScale == Scale.FullSize;
+
+    // The cup, its screws and the edge, large.
     private List<SceneNode> Detail(BoringSheet sheet, CupBoring cup)
     {
-        var full = Scale.FullSize;
-        var (distance, centre, radius) = (full.OnPaper(sheet.Distance.Length), full.OnPaper(sheet.CupCentre.Length), full.OnPaper(cup.Diameter.Value) / 2);
-        var behind = cup.ScrewOffset is { } offset ? full.OnPaper(offset.Value) : 0;
-        var apart = cup.ScrewSpacing is { } spacing ? full.OnPaper(spacing.Value) : 0;
+        var (distance, centre, radius) = (detailScale.OnPaper(sheet.Distance.Length), detailScale.OnPaper(sheet.CupCentre.Length), detailScale.OnPaper(cup.Diameter.Value) / 2);
+        var behind = cup.ScrewOffset is { } offset ? detailScale.OnPaper(offset.Value) : 0;
+        var apart = cup.ScrewSpacing is { } spacing ? detailScale.OnPaper(spacing.Value) : 0;
         var (along, across) = (Math.Max(2 * radius, apart) + 2 * DetailMargin, Math.Max(centre + radius, centre + behind) + DetailMargin);
         PaperBox box = leaf.IsUpright ? new(0, 0, across, along) : new(0, 0, along, across);
         var middle = along / 2;
-        List<SceneNode> nodes = [new Shape(Outline.Box(box), LineStyle.Rule), .. Cup(box, full, middle, sheet, cup, 1)];
+        List<SceneNode> nodes = [new Shape(Outline.Box(box), LineStyle.Rule), .. Cup(box, detailScale, middle, sheet, cup, 1)];
         nodes.Add(new Shape(Outline.Line(Place(box, middle, 0), Place(box, middle, across)), LineStyle.Centre));
         nodes.Add(new Shape(Outline.Line(Place(box, middle - radius - 3, centre), Place(box, middle + radius + 3, centre)), LineStyle.Centre));
         nodes.Add(new Shape(EdgeLine(box), LineStyle.Heavy));
@@ -212,7 +216,7 @@ internal sealed class BoringDrawing
         if (apart > 0)
             rows.Add(new(GapModel.Opposite(leaf.Edge), [new(middle - apart / 2, middle + apart / 2, cup.ScrewSpacing!.Value.Value)]));
         var bounds = Drafting.BoundsOf([new Shape(EdgeLine(box), LineStyle.Heavy), name])!.Value.With(box);
-        nodes.AddRange(new DimensionPlacer(full, format, TextStyle.Figure).Place(box, rows, bounds).Marks);
+        nodes.AddRange(new DimensionPlacer(detailScale, format, TextStyle.Figure).Place(box, rows, bounds).Marks);
         return nodes;
     }
 

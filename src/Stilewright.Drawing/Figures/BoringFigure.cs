@@ -8,15 +8,17 @@ namespace Stilewright.Drawing.Figures;
 /// <summary>Boring sheets: leaves seen from the back with their top up, and where their hinges go; those of a pair side by side.</summary>
 /// <remarks>
 /// The hand stands over each leaf, its hinge edge is heavy and named, and an arrow shows its top, so that none can be read for the other hand.
-/// Distances from the top stand beside the hinge edge, those from the bottom beside the other. What is bored from the edge is drawn once more at full size.
+/// Distances from the top stand beside the hinge edge, those from the bottom beside the other. What is bored from the edge is drawn once more at full or half size.
 /// </remarks>
 public static class BoringFigure
 {
     private const double Between = 10;
+    private static readonly Scale HalfSize = new(2);
 
     /// <param name="leaves">One leaf, or the two of a pair.</param>
     /// <param name="isBeside">Whether the detail stands beside its leaf, and not below it.</param>
-    public static Scene Draw(IReadOnlyList<HungLeaf> leaves, Scale scale, LengthFormat format, bool isBeside = false)
+    /// <param name="isHalf">Whether the detail is drawn at half size, and not at full.</param>
+    public static Scene Draw(IReadOnlyList<HungLeaf> leaves, Scale scale, LengthFormat format, bool isBeside = false, bool isHalf = false)
     {
         ArgumentNullException.ThrowIfNull(leaves);
         List<SceneNode> nodes = [];
@@ -24,7 +26,7 @@ public static class BoringFigure
         double? right = null;
         foreach (var leaf in leaves)
         {
-            var drawn = new BoringDrawing(leaf, isBeside, scale, format).Draw();
+            var drawn = new BoringDrawing(leaf, isBeside, scale, isHalf ? HalfSize : Scale.FullSize, format).Draw();
             var bounds = Drafting.BoundsOf(drawn)!.Value;
             PaperPoint at = new(right is { } taken ? taken + Between - bounds.Left : 0, 0);
             nodes.Add(new SceneGroup(leaf.Leaf.Path, BoringWords.Name(leaf), drawn) { At = at });
@@ -36,12 +38,12 @@ public static class BoringFigure
         return Drafting.Scene(title, string.Join(" ", words), scale, leaves[0].Front.Path, nodes);
     }
 
-    /// <summary>The drawing at the largest standard scale at which it fits, its details beside or below the leaves, whichever lets them be larger.</summary>
+    /// <summary>The drawing at the largest standard scale at which it fits, its details beside or below the leaves, at full or half size, whichever lets them be larger.</summary>
     public static FittedScene Draw(IReadOnlyList<HungLeaf> leaves, LengthFormat format, double widthMillimetres, double heightMillimetres)
     {
         ArgumentNullException.ThrowIfNull(format);
-        return Enumerable.Range(0, 2).Select(place => place == 1)
-            .Select(isBeside => Fit.Largest(format.Unit, widthMillimetres, heightMillimetres, scale => Draw(leaves, scale, format, isBeside), Size(leaves)))
+        return Enumerable.Range(0, 4).Select(choice => (IsHalf: choice >= 2, IsBeside: choice % 2 == 1))
+            .Select(choice => Fit.Largest(format.Unit, widthMillimetres, heightMillimetres, scale => Draw(leaves, scale, format, choice.IsBeside, choice.IsHalf), Size(leaves)))
             .MinBy(drawn => (!drawn.Fits, drawn.Scene.Scale!.Value.Reduction))!;
     }
 

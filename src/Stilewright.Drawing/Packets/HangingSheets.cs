@@ -13,7 +13,7 @@ namespace Stilewright.Drawing.Packets;
 /// <summary>Lays what is bored into the leaves of a project and how they are hung: boring sheets, hinges and why so many, stops, steps.</summary>
 internal sealed class HangingSheets
 {
-    private const double ShareOfSheet = 0.8;
+    private const double ShareOfSheet = 0.88;
 
     private readonly PacketContents contents;
     private readonly IReadOnlyList<HungLeaf> leaves;

@@ -22,16 +22,18 @@ public static class BoringWords
 
     public static string Name(HungLeaf leaf) => $"{leaf.Leaf.Label}, {Hand(leaf.Leaf.Hinge)}";
 
-    public static string Detail(CupBoring cup, LengthFormat format)
+    public static string DetailName(bool isFull) => isFull ? "Detail, full size" : "Detail, half size";
+
+    public static string Detail(CupBoring cup, bool isFull, LengthFormat format)
     {
         FormattableString words = cup switch
         {
-            { ScrewSpacing: null } => $"Detail, full size. Cup of {cup.Diameter.WithUnit}, {cup.Depth.WithUnit} deep.",
-            { ScrewSpacing: { } spacing, ScrewOffset: null } => $"Detail, full size. Cup of {cup.Diameter.WithUnit}, {cup.Depth.WithUnit} deep; screw holes {spacing.WithUnit} apart.",
+            { ScrewSpacing: null } => $"Cup of {cup.Diameter.WithUnit}, {cup.Depth.WithUnit} deep.",
+            { ScrewSpacing: { } spacing, ScrewOffset: null } => $"Cup of {cup.Diameter.WithUnit}, {cup.Depth.WithUnit} deep; screw holes {spacing.WithUnit} apart.",
             { ScrewSpacing: { } spacing, ScrewOffset: { } behind } =>
-                $"Detail, full size. Cup of {cup.Diameter.WithUnit}, {cup.Depth.WithUnit} deep; screw holes {spacing.WithUnit} apart, {behind.WithUnit} behind its centre.",
+                $"Cup of {cup.Diameter.WithUnit}, {cup.Depth.WithUnit} deep; screw holes {spacing.WithUnit} apart, {behind.WithUnit} behind its centre.",
         };
-        return FindingText.Say(words, format);
+        return $"{DetailName(isFull)}. {FindingText.Say(words, format)}";
     }
 
     /// <summary>Whether the leaf has a top, and why.</summary>

@@ -60,6 +60,10 @@ internal static class AllPages
 
     public static IEnumerable<string> Keys => Addresses.Keys;
 
+    /// <summary>Goes through every page in two browsers side by side, each with half of the pages.</summary>
+    public static Task InTwoAsync(Func<IEnumerable<string>, Task> visit) =>
+        Task.WhenAll(Enumerable.Range(0, 2).Select(half => visit(Keys.Where((_, index) => index % 2 == half))));
+
     public static async Task<string> AddressAsync(TestServer server, string name)
     {
         var sample = await server.SampleAsync();

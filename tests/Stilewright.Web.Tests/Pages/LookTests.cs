@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Microsoft.Playwright;
 using Stilewright.Web.Tests.Running;
 
@@ -7,28 +8,33 @@ namespace Stilewright.Web.Tests.Pages;
 [Collection(InBrowser.Name)]
 public sealed class LookTests(Chromium chromium, LookServer looks) : IClassFixture<LookServer>
 {
-    // One browser for all pages, as a maker has: what a page brings with it is fetched once.
+    // One browser for many pages, as a maker has: what a page brings with it is fetched once.
     [Theory]
     [InlineData("desk")]
     [InlineData("tablet")]
     [InlineData("phone")]
     public async Task Pages_are_no_wider_than_the_screen_and_look_as_they_did(string size)
     {
-        await using var screen = await OpenAsync(size);
-        List<string> faults = [];
-        foreach (var page in AllPages.Keys)
+        ConcurrentBag<string> faults = [];
+        await AllPages.InTwoAsync(async pages =>
         {
-            var picture = await TakeAsync(screen, page);
-            await File.WriteAllBytesAsync(Path.Combine(Repository.Folder("artifacts/screens"), $"{page}-{size}.png"), picture);
-            faults.AddRange((await screen.Page.EvaluateAsync<string[]>("""
-                () => document.documentElement.scrollWidth <= document.documentElement.clientWidth ? [] : [...document.querySelectorAll("body *")]
-                  .filter(each => each.getBoundingClientRect().right > document.documentElement.clientWidth + 0.5).map(each => each.outerHTML.slice(0, 120))
-                """)).Select(each => $"{page} is wider than the screen: {each}"));
-            if (Compare(page, size, Look.Of(picture)) is { } differs)
-                faults.Add(differs);
-        }
+            await using var screen = await OpenAsync(size);
+            foreach (var page in pages)
+            {
+                var picture = await TakeAsync(screen, page);
+                await File.WriteAllBytesAsync(Path.Combine(Repository.Folder("artifacts/screens"), $"{page}-{size}.png"), picture);
+                var wide = await screen.Page.EvaluateAsync<string[]>("""
+                    () => document.documentElement.scrollWidth <= document.documentElement.clientWidth ? [] : [...document.querySelectorAll("body *")]
+                      .filter(each => each.getBoundingClientRect().right > document.documentElement.clientWidth + 0.5).map(each => each.outerHTML.slice(0, 120))
+                    """);
+                foreach (var each in wide)
+                    faults.Add($"{page} is wider than the screen: {each}");
+                if (Compare(page, size, Look.Of(picture)) is { } differs)
+                    faults.Add(differs);
+            }
+        });
 
-        Assert.True(faults.Count == 0, string.Join('\n', faults));
+        Assert.True(faults.IsEmpty, string.Join('\n', faults.Order()));
     }
 
     // What the comparison is for, done to a page on purpose; without it a tolerance that lets everything pass would not be noticed.
