@@ -133,8 +133,14 @@ internal sealed class MoistureCommand(Screen screen) : Command<MoistureCommand.S
         {
             screen.Plain.WriteLine(JsonSerializer.Serialize(new
             {
-                wood = species.Name, rings = settings.Rings, widthInches = Round(width.Inches), fromPercent = Round(from), toPercent = Round(to),
-                changeInches = Round(moved.Change.Amount), widthAfterInches = Round(moved.After.Amount), source = WoodWords.MovementSource(species),
+                wood = species.Name,
+                rings = settings.Rings,
+                widthInches = Round(width.Inches),
+                fromPercent = Round(from),
+                toPercent = Round(to),
+                changeInches = Round(moved.Change.Amount),
+                widthAfterInches = Round(moved.After.Amount),
+                source = WoodWords.MovementSource(species),
             }, JsonSerializerOptions.Web));
             return;
         }

@@ -153,7 +153,10 @@ public class HingePlaceTests
             var (design, height) = (Random(choices), $"{24 + choices[0] % 60}");
             var turned = design with
             {
-                TopRail = design.BottomRail, BottomRail = design.TopRail, TopArch = design.BottomArch, BottomArch = design.TopArch,
+                TopRail = design.BottomRail,
+                BottomRail = design.TopRail,
+                TopArch = design.BottomArch,
+                BottomArch = design.TopArch,
                 Stiles = design.Stiles is { Hinge: not null } stiles ? stiles with { Hinge = stiles.Pull, Pull = stiles.Hinge } : design.Stiles,
             };
             var (one, other) = (Leaf("15", height, design), Leaf("15", height, turned));
@@ -183,8 +186,10 @@ public class HingePlaceTests
         var arch = choices[3] % 4 == 0 ? new Arch(ArchFamily.Eyebrow, In("1 1/2")) : null;
         return Design() with
         {
-            TopRail = Rail(choices[1]), BottomRail = choices[2] % 2 == 0 ? Rail(choices[1]) : Rail(choices[2]),
-            TopArch = arch, BottomArch = choices[4] % 2 == 0 ? arch : null,
+            TopRail = Rail(choices[1]),
+            BottomRail = choices[2] % 2 == 0 ? Rail(choices[1]) : Rail(choices[2]),
+            TopArch = arch,
+            BottomArch = choices[4] % 2 == 0 ? arch : null,
             Stiles = choices[5] % 3 == 0 ? new(null, In("2 1/2"), choices[6] % 2 == 0 ? In("2 1/2") : In("2 1/4")) : null,
         };
     }

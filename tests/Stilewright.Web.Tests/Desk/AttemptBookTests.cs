@@ -62,7 +62,11 @@ public sealed class AttemptBookTests
 
     private static ExerciseResult Sheet(int right) => new(ExerciseKind.Worksheet, 3, "level 3: A pair", Measure.LengthUnit.Millimetre, 7, right, 10, [])
     {
-        LevelNumber = 3, RightFigures = right, AllFigures = 8, Causes = [new(SlipKind.LeftOut, "groove")], Unexplained = 1,
+        LevelNumber = 3,
+        RightFigures = right,
+        AllFigures = 8,
+        Causes = [new(SlipKind.LeftOut, "groove")],
+        Unexplained = 1,
     };
 
     private static ExerciseResult Drilled(int right) => new(ExerciseKind.Drill, 3, "drill to 1/16 in", Measure.LengthUnit.Inch, 7, right, 4, []) { Shares = [new(DrillKind.Halve, 4, right)] };
